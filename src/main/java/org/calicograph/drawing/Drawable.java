@@ -1,0 +1,8 @@
+package org.calicograph.drawing;
+
+/** A value of one's own that knows how it looks; a cell that ends in one shows it so. */
+@FunctionalInterface
+public interface Drawable {
+
+    Exhibit show();
+}

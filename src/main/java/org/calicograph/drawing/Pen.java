@@ -1,0 +1,45 @@
+package org.calicograph.drawing;
+
+import java.util.List;
+import org.calicograph.fabric.Colour;
+
+/**
+ * The line around a shape or along a path.
+ *
+ * @param width   inches; 0 draws nothing
+ * @param dashes  lengths on and off in turn, in inches; empty for an unbroken line
+ */
+public record Pen(Colour colour, double width, List<Double> dashes) {
+
+    public static final Pen NONE = new Pen(Colour.BLACK, 0, List.of());
+    /** A seam line as drafted. */
+    public static final Pen SEAM = new Pen(Colour.hex("#3b3a38"), 0.02, List.of());
+    /** A construction line. */
+    public static final Pen CONSTRUCTION = new Pen(Colour.hex("#8c9aa3"), 0.012, List.of());
+
+    public Pen {
+        if (!(width >= 0)) {
+            throw new IllegalArgumentException("a pen is " + width + " in wide; use 0 or more");
+        }
+        if (dashes.stream().anyMatch(d -> !(d > 0))) {
+            throw new IllegalArgumentException("a pen's dashes are " + dashes + " in; use lengths above 0");
+        }
+        dashes = List.copyOf(dashes);
+    }
+
+    public static Pen of(Colour colour, double width) {
+        return new Pen(colour, width, List.of());
+    }
+
+    public Pen dashed(Double... lengths) {
+        return new Pen(colour, width, List.of(lengths));
+    }
+
+    public Pen wide(double inches) {
+        return new Pen(colour, inches, dashes);
+    }
+
+    public boolean draws() {
+        return width > 0;
+    }
+}

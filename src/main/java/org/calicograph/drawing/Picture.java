@@ -1,0 +1,159 @@
+package org.calicograph.drawing;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.calicograph.fabric.Colour;
+import org.calicograph.geometry.Box;
+import org.calicograph.geometry.Path;
+import org.calicograph.geometry.Point;
+import org.calicograph.geometry.Region;
+import org.calicograph.geometry.Transform;
+import org.calicograph.measure.Angle;
+
+/** A picture as a value: a shape, a line of lettering, or a group of pictures, in inches on the page. */
+public sealed interface Picture permits Picture.Shape, Picture.Lettering, Picture.Group {
+
+    /** Nothing at all. */
+    Picture EMPTY = new Group(List.of(), Transform.IDENTITY, Optional.empty());
+
+    /**
+     * Paths painted together by the even-odd rule, so that a region's holes stay open.
+     *
+     * @param paths one or more; open ones are stroked as they are
+     */
+    record Shape(List<Path> paths, Paint fill, Pen pen) implements Picture {
+        public Shape {
+            paths = List.copyOf(paths);
+            if (paths.isEmpty()) {
+                throw new IllegalArgumentException("a shape has no paths; give it one, or use Picture.EMPTY");
+            }
+        }
+
+        public Shape filled(Colour colour) {
+            return new Shape(paths, Paint.of(colour), pen);
+        }
+
+        public Shape filled(Paint paint) {
+            return new Shape(paths, paint, pen);
+        }
+
+        public Shape outlined(Pen with) {
+            return new Shape(paths, fill, with);
+        }
+    }
+
+    /**
+     * One line of text.
+     *
+     * @param at     a point on the base line: its start, middle or end, as the anchor says
+     * @param size   the height of the type in inches
+     * @param anchor which part of the line stands at the point
+     */
+    record Lettering(String text, Point at, double size, Anchor anchor, Weight weight, Colour colour) implements Picture {
+        public Lettering {
+            if (!(size > 0)) {
+                throw new IllegalArgumentException("the lettering '" + text + "' is " + size + " in high; use a height above 0");
+            }
+            text = text.replaceAll("\\p{Cntrl}", " ");
+        }
+    }
+
+    enum Anchor { START, MIDDLE, END }
+
+    enum Weight { REGULAR, BOLD }
+
+    /** Pictures one over another, the first at the bottom, moved together; a label makes them findable. */
+    record Group(List<Picture> parts, Transform transform, Optional<Label> label) implements Picture {
+        public Group {
+            parts = List.copyOf(parts);
+        }
+    }
+
+    /**
+     * What a part of a picture is, for those who point at it.
+     *
+     * @param id    unique within the picture
+     * @param title a few words: piece, finished size, fabric
+     */
+    record Label(String id, String title) { }
+
+    static Shape of(Region region) {
+        return new Shape(region.paths(), Paint.NONE, Pen.NONE);
+    }
+
+    static Shape of(Path path) {
+        return new Shape(List.of(path), Paint.NONE, Pen.SEAM);
+    }
+
+    static Picture text(String text, Point at, double size) {
+        return new Lettering(text, at, size, Anchor.MIDDLE, Weight.REGULAR, Colour.hex("#2b2b2b"));
+    }
+
+    static Picture group(List<? extends Picture> parts) {
+        return new Group(List.copyOf(parts), Transform.IDENTITY, Optional.empty());
+    }
+
+    static Picture group(Picture... parts) {
+        return group(List.of(parts));
+    }
+
+    /** This picture as one findable part. */
+    default Picture labelled(String id, String title) {
+        return new Group(List.of(this), Transform.IDENTITY, Optional.of(new Label(id, title)));
+    }
+
+    default Picture transformed(Transform t) {
+        if (t.equals(Transform.IDENTITY)) {
+            return this;
+        }
+        if (this instanceof Group g && g.label().isEmpty()) {
+            return new Group(g.parts(), g.transform().then(t), g.label());
+        }
+        return new Group(List.of(this), t, Optional.empty());
+    }
+
+    default Picture moved(double dx, double dy) {
+        return transformed(Transform.move(dx, dy));
+    }
+
+    /** Clockwise about the origin. */
+    default Picture turned(Angle angle) {
+        return transformed(Transform.turn(angle));
+    }
+
+    default Picture scaled(double factor) {
+        return transformed(Transform.scale(factor));
+    }
+
+    /** This picture on top of the other. */
+    default Picture over(Picture below) {
+        return group(below, this);
+    }
+
+    /** The other picture to the right of this one, tops level, with a gap in inches. */
+    default Picture beside(Picture right, double gap) {
+        Box a = bounds();
+        Box b = right.bounds();
+        return group(this, right.moved(a.right() + gap - b.left(), a.top() - b.top()));
+    }
+
+    /** The other picture beneath this one, left edges level, with a gap in inches. */
+    default Picture above(Picture below, double gap) {
+        Box a = bounds();
+        Box b = below.bounds();
+        return group(this, below.moved(a.left() - b.left(), a.bottom() + gap - b.top()));
+    }
+
+    /** What the picture covers, line widths and lettering included. An empty picture is a point at the origin. */
+    default Box bounds() {
+        return Extent.of(this).orElse(new Box(0, 0, 0, 0));
+    }
+
+    /** Every shape and lettering with its own transform applied in full, from the bottom up. */
+    default List<Picture> flattened() {
+        List<Picture> flat = new ArrayList<>();
+        Extent.flatten(this, Transform.IDENTITY, flat);
+        return flat;
+    }
+}

@@ -1,0 +1,82 @@
+package org.calicograph.drawing;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+
+/**
+ * Rows under named columns.
+ *
+ * @param title   what the table is of; may be empty
+ * @param columns the columns' names
+ * @param rows    each as long as the columns
+ */
+public record Table(String title, List<String> columns, List<List<Entry>> rows) {
+
+    /**
+     * One entry: what is written, and the number to sort by where it is one.
+     *
+     * @param value the number that the text stands for; not a number (NaN) where it stands for none
+     */
+    public record Entry(String text, double value) {
+        public boolean isNumber() {
+            return !Double.isNaN(value);
+        }
+
+        public static Entry of(Object thing) {
+            if (thing instanceof Entry entry) {
+                return entry;
+            }
+            if (thing instanceof Number n) {
+                double v = n.doubleValue();
+                String text = v == Math.rint(v) && Math.abs(v) < 1e15 ? Long.toString((long) v) : n.toString();
+                return new Entry(text, v);
+            }
+            if (thing instanceof org.calicograph.measure.Length length) {
+                return new Entry(length.toString(), length.inInches());
+            }
+            return new Entry(String.valueOf(thing), Double.NaN);
+        }
+    }
+
+    public Table {
+        columns = List.copyOf(columns);
+        List<List<Entry>> kept = new ArrayList<>();
+        for (List<Entry> row : rows) {
+            if (row.size() != columns.size()) {
+                throw new IllegalArgumentException("row " + (kept.size() + 1) + " of the table '" + title + "' has " + row.size()
+                        + " entries under " + columns.size() + " columns; give it one for each");
+            }
+            kept.add(List.copyOf(row));
+        }
+        rows = List.copyOf(kept);
+    }
+
+    public static Table of(String title, String... columns) {
+        return new Table(title, List.of(columns), List.of());
+    }
+
+    /** The same table with a row more; numbers and lengths sort by their size. */
+    public Table row(Object... entries) {
+        List<List<Entry>> more = new ArrayList<>(rows);
+        more.add(Arrays.stream(entries).map(Entry::of).toList());
+        return new Table(title, columns, more);
+    }
+
+    /** Comma-separated values (RFC 4180) with a heading line. */
+    public String csv() {
+        StringBuilder out = new StringBuilder();
+        csvLine(columns, out);
+        rows.forEach(row -> csvLine(row.stream().map(Entry::text).toList(), out));
+        return out.toString();
+    }
+
+    private static void csvLine(List<String> fields, StringBuilder out) {
+        for (int i = 0; i < fields.size(); i++) {
+            String field = fields.get(i);
+            boolean quoted = field.chars().anyMatch(c -> c == ',' || c == '"' || c == '\n' || c == '\r');
+            out.append(i == 0 ? "" : ",").append(quoted ? '"' + field.replace("\"", "\"\"") + '"' : field);
+        }
+        out.append("\r\n");
+    }
+}

@@ -1,0 +1,20 @@
+/**
+ * A picture as a value, and what is written from it.
+ *
+ * <p>A {@link org.calicograph.drawing.Picture} is immutable and knows nothing of where it will be
+ * shown; SVG, PDF, PNG and the screen are derived from the same value. Coordinates are inches at full
+ * size, x to the right and y downwards.
+ *
+ * <p><b>Laws.</b> Moving by nothing and turning by nothing change nothing; transforms compose;
+ * {@code over} is associative; the bounds of a group are the union of its parts' bounds.
+ *
+ * <p>A {@link org.calicograph.drawing.Table} is rows under named columns, with numbers that sort as
+ * numbers. An {@link org.calicograph.drawing.Exhibit} is what a value looks like in a notebook: a
+ * picture, a table, words, or several of these.
+ *
+ * <p><b>Writers.</b> {@link org.calicograph.drawing.SvgWriter}, {@link org.calicograph.drawing.PdfWriter}
+ * and {@link org.calicograph.drawing.PngWriter} are deterministic: the same picture gives the same
+ * bytes, in stable order, with fixed decimals and no clock. SVG and PDF are true to scale. Only the PNG
+ * writer knows AWT.
+ */
+package org.calicograph.drawing;

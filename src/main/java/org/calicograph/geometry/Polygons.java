@@ -1,0 +1,62 @@
+package org.calicograph.geometry;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.geom.LinearRing;
+import org.locationtech.jts.geom.Polygon;
+
+/** The door to the JTS library: regions become its polygons, and its polygons regions. */
+public final class Polygons {
+
+    /** One factory for the house; its geometries are plain double precision. */
+    public static final GeometryFactory FACTORY = new GeometryFactory();
+
+    private Polygons() { }
+
+    /** A polygon that strays from the region by at most the accuracy, in inches. */
+    public static Polygon of(Region region, double accuracy) {
+        LinearRing[] holes = region.holes().stream().map(h -> ring(h, accuracy)).toArray(LinearRing[]::new);
+        return FACTORY.createPolygon(ring(region.outer(), accuracy), holes);
+    }
+
+    private static LinearRing ring(Path path, double accuracy) {
+        return FACTORY.createLinearRing(coordinates(path.flattened(accuracy)));
+    }
+
+    public static Coordinate[] coordinates(List<Point> points) {
+        return points.stream().map(p -> new Coordinate(p.x(), p.y())).toArray(Coordinate[]::new);
+    }
+
+    public static org.locationtech.jts.geom.Point point(Point p) {
+        return FACTORY.createPoint(new Coordinate(p.x(), p.y()));
+    }
+
+    /** The regions of every polygon in a geometry; its points and lines are left out. */
+    public static List<Region> regions(Geometry geometry) {
+        List<Region> regions = new ArrayList<>();
+        for (int i = 0; i < geometry.getNumGeometries(); i++) {
+            Geometry part = geometry.getGeometryN(i);
+            if (part instanceof Polygon polygon && !polygon.isEmpty() && polygon.getArea() > 1e-12) {
+                List<Path> holes = new ArrayList<>();
+                for (int h = 0; h < polygon.getNumInteriorRing(); h++) {
+                    holes.add(path(polygon.getInteriorRingN(h)));
+                }
+                regions.add(new Region(path(polygon.getExteriorRing()), holes));
+            } else if (part.getNumGeometries() > 1) {
+                regions.addAll(regions(part));
+            }
+        }
+        return List.copyOf(regions);
+    }
+
+    private static Path path(LinearRing ring) {
+        List<Point> points = new ArrayList<>();
+        for (Coordinate c : ring.getCoordinates()) {
+            points.add(new Point(c.x, c.y));
+        }
+        return Path.polygon(points);
+    }
+}

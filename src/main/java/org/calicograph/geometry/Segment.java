@@ -1,0 +1,47 @@
+package org.calicograph.geometry;
+
+import java.util.List;
+
+/**
+ * One piece of a path: a {@link Line}, an {@link Arc} of a circle or a {@link Cubic} curve, run from
+ * its first point (share 0) to its last (share 1).
+ */
+public sealed interface Segment permits Line, Arc, Cubic {
+
+    Point from();
+
+    Point to();
+
+    /** The point at a share of the way, from 0 to 1; even in length for lines and arcs. */
+    Point at(double share);
+
+    /** The direction of travel at a share of the way; its norm has no meaning, but is above 0. */
+    Point heading(double share);
+
+    /** The length, in inches; exact for lines and arcs, within 1e-9 of itself for cubics. */
+    double length();
+
+    Segment reversed();
+
+    /** The part between two shares, the first below the second. */
+    Segment between(double start, double end);
+
+    /** The same segment after a transform; an arc that would leave its circle becomes cubics. */
+    List<? extends Segment> transformed(Transform transform);
+
+    Box bounds();
+
+    /** This segment's part of the area of a closed path: half the integral of x dy - y dx. */
+    double areaTerm();
+
+    /**
+     * Adds the points of a polyline that strays from this segment by at most the accuracy in inches,
+     * without the first point and with the last.
+     */
+    void flatten(double accuracy, List<Point> into);
+
+    /** The point halfway by share. */
+    default Point middle() {
+        return at(0.5);
+    }
+}

@@ -1,0 +1,41 @@
+package org.calicograph.measure;
+
+/**
+ * An area in double precision.
+ *
+ * @param squareInches the area in square inches
+ */
+public record Area(double squareInches) implements Comparable<Area> {
+
+    public static final Area ZERO = new Area(0);
+
+    public static Area of(Length width, Length height) {
+        return new Area(width.inInches() * height.inInches());
+    }
+
+    public Area plus(Area other) {
+        return new Area(squareInches + other.squareInches);
+    }
+
+    public Area minus(Area other) {
+        return new Area(squareInches - other.squareInches);
+    }
+
+    public Area times(double factor) {
+        return new Area(squareInches * factor);
+    }
+
+    public double inSquareMetres() {
+        return squareInches * 0.0254 * 0.0254;
+    }
+
+    @Override
+    public int compareTo(Area other) {
+        return Double.compare(squareInches, other.squareInches);
+    }
+
+    @Override
+    public String toString() {
+        return LengthText.decimal(squareInches, 2) + " sq in";
+    }
+}
