@@ -60,6 +60,71 @@ public record Colour(double red, double green, double blue) {
                 blue + (other.blue - blue) * share);
     }
 
+    /** The light that the colour gives. */
+    public LinearRgb linear() {
+        return LinearRgb.of(this);
+    }
+
+    public Xyz xyz() {
+        return linear().xyz();
+    }
+
+    public Lab lab(Lab.White white) {
+        return xyz().lab(white);
+    }
+
+    public Oklab oklab() {
+        return Oklab.of(xyz());
+    }
+
+    public Oklch oklch() {
+        return oklab().oklch();
+    }
+
+    /** How light it looks: CIE L*, 0 for black to 100 for white. Quilters call this its value. */
+    public double value() {
+        return Lab.lightness(xyz().y());
+    }
+
+    /** The grey of the same value: the colour in a value study. */
+    public Colour grey() {
+        double y = Math.min(1, Math.max(0, xyz().y()));
+        return new LinearRgb(y, y, y).clipped();
+    }
+
+    /** The difference by CIEDE2000 under daylight (D65); about 1 is just noticed side by side. */
+    public double difference(Colour other) {
+        return lab(Lab.White.D65).difference(other.lab(Lab.White.D65));
+    }
+
+    /** With white: a share of the way to white, mixed in OKLab so that the hue stays. */
+    public Colour tint(double share) {
+        return blended(WHITE, share);
+    }
+
+    /** With black: a share of the way to black, mixed in OKLab so that the hue stays. */
+    public Colour shade(double share) {
+        return blended(BLACK, share);
+    }
+
+    /** With grey of its own lightness: a share of the way to it. */
+    public Colour tone(double share) {
+        Oklab own = oklab();
+        return own.towards(new Oklab(own.lightness(), 0, 0), checkedShare(share)).colour();
+    }
+
+    /** A share of the way to another colour, in OKLab: what the eye takes for even steps. */
+    public Colour blended(Colour other, double share) {
+        return oklab().towards(other.oklab(), checkedShare(share)).colour();
+    }
+
+    private static double checkedShare(double share) {
+        if (!(share >= 0 && share <= 1)) {
+            throw new IllegalArgumentException("a colour can't be mixed by a share of " + share + "; use 0 to 1");
+        }
+        return share;
+    }
+
     @Override
     public String toString() {
         return hex();
