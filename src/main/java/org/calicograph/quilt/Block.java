@@ -1,0 +1,157 @@
+package org.calicograph.quilt;
+
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.Function;
+import org.calicograph.fabric.Fabric;
+import org.calicograph.fabric.Role;
+import org.calicograph.geometry.Box;
+import org.calicograph.geometry.Region;
+import org.calicograph.geometry.Transform;
+import org.calicograph.measure.Length;
+
+/** A patchwork that holds its patches itself. */
+public final class Block implements Patchwork {
+
+    private final String name;
+    private final Region outline;
+    private final List<Patch> patches;
+
+    private Block(String name, Region outline, List<Patch> patches) {
+        this.name = name;
+        this.outline = outline;
+        this.patches = List.copyOf(patches);
+    }
+
+    /**
+     * A block of the given patches.
+     *
+     * @throws DesignException if two patches share an id, or the patches leave a gap in the outline,
+     *     overlap or stick out by more than {@link Cover#TOLERANCE}
+     */
+    public static Block of(String name, Region outline, List<Patch> patches) {
+        if (patches.isEmpty()) {
+            throw new DesignException("block '" + name + "' has no patches; give it at least one");
+        }
+        Set<String> ids = new HashSet<>();
+        for (Patch patch : patches) {
+            if (!ids.add(patch.id())) {
+                throw new DesignException("block '" + name + "' has two patches with the id '" + patch.id()
+                        + "'; number them apart");
+            }
+        }
+        Cover.check("block '" + name + "'", outline,
+                patches.stream().map(p -> new Cover.Part("patch " + p.id() + " (" + p.role() + ")", p.shape())).toList());
+        return new Block(name, outline, patches).atOrigin();
+    }
+
+    /** A block of one patch. */
+    public static Block plain(Fabric fabric, Length width, Length height) {
+        Region all = Region.rectangle(width, height);
+        return new Block(fabric.name(), all, List.of(new Patch("1", Role.BACKGROUND, fabric, all)));
+    }
+
+    /** Begins a square block on graph paper of so many squares each way. */
+    public static BlockDraft onGrid(String name, int squares, Length side) {
+        return BlockDraft.onGrid(name, squares, squares, side, side);
+    }
+
+    /** Begins a block on graph paper of so many squares across and down. */
+    public static BlockDraft onGrid(String name, int across, int down, Length width, Length height) {
+        return BlockDraft.onGrid(name, across, down, width, height);
+    }
+
+    private Block atOrigin() {
+        Box box = outline.bounds();
+        return Math.abs(box.left()) < 1e-9 && Math.abs(box.top()) < 1e-9 ? this
+                : moved(Transform.move(-box.left(), -box.top()));
+    }
+
+    private Block moved(Transform t) {
+        return new Block(name, outline.transformed(t), patches.stream().map(p -> p.transformed(t)).toList());
+    }
+
+    @Override
+    public String name() {
+        return name;
+    }
+
+    @Override
+    public Region outline() {
+        return outline;
+    }
+
+    @Override
+    public List<Patch> patches() {
+        return patches;
+    }
+
+    @Override
+    public int patchCount() {
+        return patches.size();
+    }
+
+    @Override
+    public Block transformed(Transform t) {
+        Assembly.requireEven(name, t);
+        return moved(t).atOrigin();
+    }
+
+    @Override
+    public Block turned(int quarters) {
+        return (Block) Patchwork.super.turned(quarters);
+    }
+
+    @Override
+    public Block mirrored() {
+        return (Block) Patchwork.super.mirrored();
+    }
+
+    @Override
+    public Block scaledTo(Length width) {
+        return (Block) Patchwork.super.scaledTo(width);
+    }
+
+    @Override
+    public Block recoloured(Function<Patch, Fabric> choice) {
+        return new Block(name, outline, patches.stream().map(p -> p.in(choice.apply(p))).toList());
+    }
+
+    @Override
+    public Block with(Role role, Fabric fabric) {
+        return with(Map.of(role, fabric));
+    }
+
+    @Override
+    public Block with(Map<Role, Fabric> fabrics) {
+        return recoloured(p -> fabrics.getOrDefault(p.role(), p.fabric()));
+    }
+
+    @Override
+    public Block named(String other) {
+        return new Block(other, outline, patches);
+    }
+
+    /** The same block with every patch in a new role and that role's cloth. */
+    public Block withRoles(Function<Patch, Role> choice) {
+        return new Block(name, outline, patches.stream()
+                .map(p -> Patch.of(p.id(), choice.apply(p), p.shape())).toList());
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Block b && name.equals(b.name) && outline.equals(b.outline) && patches.equals(b.patches);
+    }
+
+    @Override
+    public int hashCode() {
+        return name.hashCode() * 31 + patches.hashCode();
+    }
+
+    @Override
+    public String toString() {
+        return name + ", " + width() + " x " + height() + ", " + patches.size() + " patches";
+    }
+}

@@ -1,0 +1,61 @@
+package org.calicograph.quilt;
+
+import java.util.List;
+import java.util.Optional;
+import org.calicograph.fabric.Fabric;
+import org.calicograph.measure.Length;
+
+/**
+ * A quilt: a top, and what finishes its edge.
+ *
+ * @param title   what it is called at the show
+ * @param binding its fabric; empty if the edge is left unbound
+ * @param bindingWidth how much of the binding shows on the front; it lies over the seam allowance and
+ *     doesn't add to the finished size
+ */
+public record Quilt(String title, Patchwork top, Optional<Fabric> binding, Length bindingWidth) {
+
+    /** The usual double-fold binding shows 1/4 in on the front (common practice). */
+    public static final Length USUAL_BINDING = Length.inches(1, 4);
+
+    /** @throws DesignException if the binding has no width */
+    public Quilt {
+        if (!bindingWidth.isPositive()) {
+            throw new DesignException("the binding of '" + title + "' is " + bindingWidth + " wide; use a width above 0");
+        }
+    }
+
+    public static Quilt of(String title, Patchwork top) {
+        return new Quilt(title, top, Optional.empty(), USUAL_BINDING);
+    }
+
+    public Quilt bound(Fabric fabric) {
+        return new Quilt(title, top, Optional.of(fabric), bindingWidth);
+    }
+
+    public Quilt titled(String other) {
+        return new Quilt(other, top, binding, bindingWidth);
+    }
+
+    /** Another top in the same finish: a recoloured one, say. */
+    public Quilt withTop(Patchwork other) {
+        return new Quilt(title, other, binding, bindingWidth);
+    }
+
+    public Length width() {
+        return top.width();
+    }
+
+    public Length height() {
+        return top.height();
+    }
+
+    public List<Patch> patches() {
+        return top.patches();
+    }
+
+    @Override
+    public String toString() {
+        return title + ", " + width() + " x " + height() + ", " + top.patchCount() + " patches";
+    }
+}
