@@ -69,7 +69,7 @@ public final class Block implements Patchwork {
                 : moved(Transform.move(-box.left(), -box.top()));
     }
 
-    private Block moved(Transform t) {
+    Block moved(Transform t) {
         return new Block(name, outline.transformed(t), patches.stream().map(p -> p.transformed(t)).toList());
     }
 
@@ -132,6 +132,21 @@ public final class Block implements Patchwork {
     @Override
     public Block named(String other) {
         return new Block(other, outline, patches);
+    }
+
+    /**
+     * The block set in the middle of a square of background. The ground is parted along rays through the
+     * block's tips, so that a star can be sewn in wedges.
+     *
+     * @throws DesignException if the block is larger than the square
+     */
+    public Block inSquare(Length side) {
+        return inSquare(side, Role.BACKGROUND);
+    }
+
+    /** The same on a ground of another role. */
+    public Block inSquare(Length side, Role ground) {
+        return Ground.square(this, side, ground);
     }
 
     /** The same block with every patch in a new role and that role's cloth. */

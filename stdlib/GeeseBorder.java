@@ -1,0 +1,22 @@
+package org.calicograph.stdlib;
+
+import org.calicograph.measure.Length;
+import org.calicograph.quilt.Block;
+import org.calicograph.quilt.Border;
+import org.calicograph.quilt.PiecedBorder;
+
+/**
+ * Flying geese border: geese fly along every side and round the quilt, with a square in a square in
+ * each corner.
+ *
+ * <p>Drafting: a goose as wide as the border is half that along the side, so the side must be a whole
+ * number of half widths (common practice).
+ */
+public final class GeeseBorder {
+
+    /** The border of the given finished width. */
+    public static PiecedBorder of(Length width) {
+        Block goose = FlyingGeese.unit(width).turned(1);
+        return Border.of(goose).corners(SquareInASquare.block(width));
+    }
+}
