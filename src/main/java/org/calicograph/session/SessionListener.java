@@ -1,0 +1,19 @@
+package org.calicograph.session;
+
+import java.util.List;
+import org.calicograph.wire.Dial;
+
+/** What a session tells, one call after another, always on the same thread of its own. */
+public interface SessionListener {
+
+    /** A cell stands otherwise than before. */
+    default void stands(String cell, CellState state) { }
+
+    /** The dials of the notebook, in the order of their cells; told whenever one has come, gone or turned. */
+    default void dials(List<Dial> dials) { }
+
+    /** The kernel stands otherwise than before. */
+    default void kernel(KernelState state) { }
+
+    SessionListener NONE = new SessionListener() { };
+}
