@@ -15,12 +15,15 @@ public final class Snowball {
 
     /** A snowball of the given finished side whose middle is a regular octagon. */
     public static Block block(Length side) {
-        return block(side, side.times(1 / (2 + Math.sqrt(2))));
+        return drafted(side, 1 / (2 + Math.sqrt(2)));
     }
 
     /** A snowball with corners of the given finished short side. */
     public static Block block(Length side, Length corner) {
-        double c = corner.ratioTo(side);
+        return drafted(side, corner.ratioTo(side));
+    }
+
+    private static Block drafted(Length side, double c) {
         return Block.onGrid("Snowball", 1, side)
                 .patch(DARK, 0, 0, c, 0, 0, c)
                 .turnedFourTimes()

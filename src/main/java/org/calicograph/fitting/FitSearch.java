@@ -1,0 +1,116 @@
+package org.calicograph.fitting;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import org.calicograph.measure.Length;
+
+/**
+ * The search behind a {@link Fit}: every unit size in steps, and for each the counts along a side whose
+ * spacer is allowed; then every pair of counts that agrees.
+ */
+final class FitSearch {
+
+    private FitSearch() { }
+
+    /** A count along one side, and the spacer that makes it fit. */
+    private record Side(int count, Length spacer) { }
+
+    static List<Fitting> all(Fit fit) {
+        List<Fitting> found = new ArrayList<>();
+        for (Length unit : units(fit)) {
+            List<Side> along = sides(fit, fit.across(), unit);
+            List<Side> up = fit.down().equals(fit.across()) ? along : sides(fit, fit.down(), unit);
+            for (Side a : along) {
+                for (Side d : up) {
+                    if (!fit.spacers().equal() || a.spacer().equals(d.spacer())) {
+                        // The spacer that lengthens the top lies on the left and right.
+                        add(fit, a, d, unit, found);
+                    }
+                }
+            }
+        }
+        found.sort(Fitting.BEST_FIRST);
+        return List.copyOf(found);
+    }
+
+    private static void add(Fit fit, Side a, Side d, Length unit, List<Fitting> found) {
+        for (Fitting.Corners corners : Fitting.Corners.values()) {
+            if (fit.corners().contains(corners)) {
+                Fitting f = new Fitting(a.count(), d.count(), corners, unit, fit.unit(), a.spacer(), d.spacer());
+                if (f.total() >= fit.fewest() && f.total() <= fit.most()) {
+                    found.add(f);
+                }
+            }
+        }
+    }
+
+    private static Set<Length> units(Fit fit) {
+        Set<Length> units = new TreeSet<>();
+        long down = Math.floorDiv(fit.unit().units() - fit.shortest().units(), fit.step().units());
+        long up = Math.floorDiv(fit.longest().units() - fit.unit().units(), fit.step().units());
+        for (long k = -down; k <= up; k++) {
+            units.add(fit.unit().plus(fit.step().times(k)));
+        }
+        return units;
+    }
+
+    private static List<Side> sides(Fit fit, Length side, Length unit) {
+        List<Side> sides = new ArrayList<>();
+        long first = Math.max(1, -Math.floorDiv(-side.units(), unit.units()));
+        long last = Math.floorDiv(side.plus(fit.spacers().widest().times(2)).units(), unit.units());
+        for (long n = first; n <= Math.min(last, fit.most()); n++) {
+            Length over = unit.times(n).minus(side);
+            boolean halves = over.units() % 2 == 0;
+            if (halves && fit.spacers().allow(over.half()) && !(fit.symmetric() && n % 2 != 0)) {
+                sides.add(new Side((int) n, over.half()));
+            }
+        }
+        return sides;
+    }
+
+    /** Fittings that give up one wish at a time: the count, then the unit, then having no spacer. */
+    static List<Fitting> near(Fit fit) {
+        Set<Fitting> found = new LinkedHashSet<>();
+        Fit anyCount = fit.counts(1, Integer.MAX_VALUE / 4);
+        List<Fitting> counts = new ArrayList<>(all(anyCount));
+        counts.sort((a, b) -> Integer.compare(distance(fit, a), distance(fit, b)));
+        found.addAll(counts.subList(0, Math.min(4, counts.size())));
+        found.addAll(first(all(fit.between(fit.unit().times(0.5), fit.unit().times(1.5)))));
+        found.addAll(first(exactUnits(fit)));
+        Length widest = Length.max(fit.spacers().widest(), fit.unit());
+        found.addAll(first(all(fit.spacers(Length.inches(1, 4), widest))));
+        if (found.isEmpty()) {
+            found.addAll(first(all(anyCount.spacers(Length.inches(1, 4), widest))));
+        }
+        return List.copyOf(found);
+    }
+
+    private static int distance(Fit fit, Fitting f) {
+        return f.total() < fit.fewest() ? fit.fewest() - f.total() : f.total() > fit.most() ? f.total() - fit.most() : 0;
+    }
+
+    private static List<Fitting> first(List<Fitting> all) {
+        return all.subList(0, Math.min(2, all.size()));
+    }
+
+    /** Units that are no whole step of a ruler: the sides divided by whole numbers, equal on both. */
+    private static List<Fitting> exactUnits(Fit fit) {
+        List<Fitting> found = new ArrayList<>();
+        long about = Math.max(1, Math.round(fit.across().ratioTo(fit.unit())));
+        for (long n = Math.max(1, about - 4); n <= about + 4; n++) {
+            Length unit = fit.across().dividedBy(n);
+            if (unit.times(n).equals(fit.across()) && fit.down().isMultipleOf(unit)) {
+                found.addAll(all(fit.units(unit)));
+            }
+        }
+        List<Fitting> kept = new ArrayList<>();
+        for (Fitting f : found) {
+            kept.add(new Fitting(f.across(), f.down(), f.corners(), f.unit(), fit.unit(), f.spacerSides(), f.spacerEnds()));
+        }
+        kept.sort(Fitting.BEST_FIRST);
+        return kept;
+    }
+}
