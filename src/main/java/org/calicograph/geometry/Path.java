@@ -165,6 +165,25 @@ public record Path(List<Segment> segments) {
         return points;
     }
 
+    /** The points at which this path meets another, in this path's order; each once, within 1e-6 in. */
+    public List<Point> meetings(Path other) {
+        List<Point> found = new ArrayList<>();
+        for (Segment a : segments) {
+            List<Double> shares = new ArrayList<>();
+            for (Segment b : other.segments) {
+                Crossing.of(a, b).forEach(c -> shares.add(c.first()));
+            }
+            shares.sort(null);
+            for (double share : shares) {
+                Point p = a.at(share);
+                if (found.stream().noneMatch(q -> q.near(p, Arrangement.SNAP))) {
+                    found.add(p);
+                }
+            }
+        }
+        return found;
+    }
+
     /** The same path with straight lines that run on in one direction joined into one. */
     public Path joined() {
         List<Segment> out = new ArrayList<>();

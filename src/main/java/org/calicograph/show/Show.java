@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.calicograph.drafting.Draft;
 import org.calicograph.drawing.Drawable;
 import org.calicograph.drawing.Exhibit;
 import org.calicograph.drawing.Paint;
@@ -79,6 +80,9 @@ public final class Show {
         }
         if (value instanceof Arrangement arrangement) {
             return Optional.of(Exhibit.of(arrangement(arrangement), arrangement.faces().size() + " faces"));
+        }
+        if (value instanceof Draft draft) {
+            return Optional.of(Exhibit.of(DraftPicture.of(draft), draft.toString()));
         }
         if (value instanceof Fabric fabric) {
             return Optional.of(Exhibit.of(swatch(fabric.colour()), fabric.name()));

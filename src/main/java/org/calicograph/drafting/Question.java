@@ -1,0 +1,61 @@
+package org.calicograph.drafting;
+
+import java.util.Optional;
+import org.calicograph.measure.Angle;
+import org.calicograph.measure.Length;
+
+/**
+ * A question that a lesson asks, and what it makes of the answer.
+ *
+ * @param words    the question
+ * @param expected the right number: degrees, inches or a count
+ * @param within   how far off an answer may be
+ * @param unit     what follows the number, such as a degree sign; may be empty
+ * @param hint     what helps after a wrong answer
+ * @param answer   the answer given; empty until there is one
+ */
+public record Question(String words, double expected, double within, String unit, String hint, Optional<Double> answer) {
+
+    public static Question of(String words, Angle expected, String hint) {
+        return new Question(words, expected.degrees(), 0.05, "°", hint, Optional.empty());
+    }
+
+    public static Question of(String words, Length expected, String hint) {
+        return new Question(words, expected.inInches(), 1.0 / 16, " in", hint, Optional.empty());
+    }
+
+    public static Question of(String words, int expected, String hint) {
+        return new Question(words, expected, 0, "", hint, Optional.empty());
+    }
+
+    public Question answered(double given) {
+        return new Question(words, expected, within, unit, hint, Optional.of(given));
+    }
+
+    public Question answered(Angle given) {
+        return answered(given.degrees());
+    }
+
+    public Question answered(Length given) {
+        return answered(given.inInches());
+    }
+
+    /** True if an answer was given and is near enough. */
+    public boolean isRight() {
+        return answer.isPresent() && Math.abs(answer.get() - expected) <= within + 1e-9;
+    }
+
+    /** The question and what is to be said of the answer; the right number is not given away. */
+    @Override
+    public String toString() {
+        if (answer.isEmpty()) {
+            return words;
+        }
+        String given = number(answer.get()) + unit;
+        return words + "\n" + (isRight() ? given + " is right." : given + " is not it yet. " + hint);
+    }
+
+    private static String number(double value) {
+        return value == Math.rint(value) ? Long.toString((long) value) : Double.toString(Math.rint(value * 1000) / 1000);
+    }
+}

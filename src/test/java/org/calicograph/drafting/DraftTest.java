@@ -1,0 +1,90 @@
+package org.calicograph.drafting;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+import static org.calicograph.measure.Length.inches;
+
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.IntRange;
+import org.junit.jupiter.api.Test;
+
+class DraftTest {
+
+    private static Draft ring(int points) {
+        return Draft.blank("Star", inches(12), inches(12)).middle("O").circle("rim", "O", inches(5))
+                .point("T", inches(6), inches(1)).divide("P", "rim", points, "T");
+    }
+
+    /** The side of a pentagon in a circle of radius 1 is 1.176 (moment-g.com, compass construction); exactly 2 sin 36. */
+    @Test
+    void the_pentagon_has_the_published_side() {
+        Draft draft = ring(5);
+        assertThat(draft.at("P1").distance(draft.at("P2")) / 5).isCloseTo(1.175571, within(1e-6)).isCloseTo(2 * Math.sin(Math.toRadians(36)), within(1e-12));
+    }
+
+    /** A five-pointed star joins 1-3-5-2-4-1; its tips measure 36 degrees ('Drafting for the Creative Quilter', p. 33). */
+    @Test
+    void the_five_pointed_star_has_tips_of_36_degrees_and_eleven_faces_with_its_circle() {
+        Draft star = ring(5).ink("star", "P1", "P3", "P5", "P2", "P4", "P1").inkCurve("edge", "rim");
+        assertThat(star.angle("P3", "P1", "P4").degrees()).isCloseTo(36, within(1e-9));
+        assertThat(star.faces().faces()).hasSize(16 - 5);
+    }
+
+    /** Star polygons: a tip of {n/k} is 180 - 360 k / n degrees, any textbook of geometry. */
+    @Property(tries = 80)
+    void every_star_closes_and_its_tips_agree_with_the_algebra(@ForAll @IntRange(min = 5, max = 32) int n, @ForAll @IntRange(min = 2, max = 15) int k) {
+        if (2 * k >= n) {
+            return;
+        }
+        Draft draft = ring(n);
+        double tip = draft.angle("P" + (1 + k), "P1", "P" + (n + 1 - k)).degrees();
+        assertThat(tip).isCloseTo(180 - 360.0 * k / n, within(1e-9));
+    }
+
+    @Test
+    void bisectors_perpendiculars_and_parallels_agree_with_the_algebra() {
+        Draft draft = Draft.blank("Lines", inches(10), inches(10)).point("A", inches(1), inches(2)).point("B", inches(9), inches(4)).point("C", inches(3), inches(8))
+                .segment("AB", "A", "B").bisector("half", "A", "B").crossing("M", "AB", "half")
+                .perpendicular("high", "AB", "C").crossing("H", "high", "AB").parallel("beside", "AB", "C")
+                .angleBisector("split", "B", "A", "C").segment("BC", "B", "C").crossing("S", "split", "BC");
+        assertThat(draft.at("M").near(draft.at("A").midway(draft.at("B")), 1e-9)).isTrue();
+        assertThat(draft.angle("C", "H", "B").degrees()).isCloseTo(90, within(1e-9));
+        // The bisector of an angle parts the far side as the near sides: Euclid, Elements VI.3.
+        double parts = draft.at("B").distance(draft.at("S")) / draft.at("S").distance(draft.at("C"));
+        assertThat(parts).isCloseTo(draft.at("A").distance(draft.at("B")) / draft.at("A").distance(draft.at("C")), within(1e-9));
+    }
+
+    /** Circles of one radius, each through the other's centre, meet at 60 degrees: Euclid, Elements I.1. */
+    @Test
+    void two_circles_make_an_equilateral_triangle() {
+        Draft draft = Draft.blank("Triangle", inches(10), inches(10)).point("A", inches(3), inches(6)).point("B", inches(7), inches(6))
+                .circle("a", "A", "B").circle("b", "B", "A").point("up", inches(5), inches(1)).crossing("C", "a", "b", "up");
+        assertThat(draft.angle("A", "C", "B").degrees()).isCloseTo(60, within(1e-9));
+        assertThat(draft.distance("A", "C")).isEqualTo(inches(4));
+    }
+
+    @Test
+    void a_draft_remembers_its_steps_and_can_go_back() {
+        Draft draft = ring(10);
+        assertThat(draft.steps()).hasSize(4);
+        assertThat(draft.steps().get(3).words()).isEqualTo("Divide rim into 10 equal parts of 36° from T on, and mark P1 to P10.");
+        assertThat(draft.after(2).figures()).containsOnlyKeys("O", "rim");
+    }
+
+    @Test
+    void names_that_are_missing_or_taken_are_refused_with_what_is_there() {
+        assertThatThrownBy(() -> ring(5).segment("s", "P1", "Q")).hasMessageContaining("'Q', which is not on the sheet; there are O, rim, T, P1");
+        assertThatThrownBy(() -> ring(5).middle("O")).hasMessageContaining("'O', which is there already");
+        assertThatThrownBy(() -> ring(5).circle("c", "rim", "O")).hasMessageContaining("'rim' in step 5 is not a point");
+        assertThatThrownBy(() -> ring(5).divide("Q", "rim", 5, "O")).hasMessageContaining("'O' does not lie on 'rim'");
+    }
+
+    @Test
+    void a_question_is_checked_without_giving_the_answer_away() {
+        Question question = Question.of("What is the angle at the tip?", org.calicograph.measure.Angle.degrees(36), "Divide 180 by five.");
+        assertThat(question.answered(36).isRight()).isTrue();
+        assertThat(question.answered(72)).hasToString("What is the angle at the tip?\n72° is not it yet. Divide 180 by five.");
+    }
+}
