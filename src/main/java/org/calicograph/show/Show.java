@@ -12,7 +12,6 @@ import org.calicograph.drawing.Pen;
 import org.calicograph.drawing.Picture;
 import org.calicograph.drawing.Table;
 import org.calicograph.fabric.Colour;
-import org.calicograph.fabric.Fabric;
 import org.calicograph.geometry.Arrangement;
 import org.calicograph.geometry.Box;
 import org.calicograph.geometry.Path;
@@ -81,16 +80,19 @@ public final class Show {
         if (value instanceof Arrangement arrangement) {
             return Optional.of(Exhibit.of(arrangement(arrangement), arrangement.faces().size() + " faces"));
         }
+<<<<<<< ours
         if (value instanceof Draft draft) {
             return Optional.of(Exhibit.of(DraftPicture.of(draft), draft.toString()));
         }
         if (value instanceof Fabric fabric) {
             return Optional.of(Exhibit.of(swatch(fabric.colour()), fabric.name()));
         }
+=======
+>>>>>>> theirs
         if (value instanceof Colour colour) {
-            return Optional.of(Exhibit.of(swatch(colour), colour.hex()));
+            return Optional.of(Exhibit.of(Swatches.chip(0, 0, 2, 1.25, colour), colour.hex()));
         }
-        return Optional.empty();
+        return Swatches.of(value);
     }
 
     private static Exhibit several(Iterable<?> list) {
@@ -141,9 +143,5 @@ public final class Show {
             parts.add(new Picture.Shape(loose, Paint.NONE, Pen.CONSTRUCTION.dashed(0.1, 0.1)));
         }
         return Picture.group(parts);
-    }
-
-    private static Picture swatch(Colour colour) {
-        return Picture.of(Region.rectangle(new Box(0, 0, 2, 1.25))).filled(colour).outlined(Pen.SEAM);
     }
 }

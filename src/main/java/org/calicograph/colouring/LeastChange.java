@@ -1,0 +1,71 @@
+package org.calicograph.colouring;
+
+import java.util.Arrays;
+import java.util.Optional;
+
+/**
+ * The best assignment that was found, and how good it surely is.
+ *
+ * <p>Small cases are solved in whole numbers. Others are solved in fractions first, which gives the
+ * bound; from there, and from fractions with a little of each cloth kept back for rounding, assignments
+ * that fit are made and improved. Cases too large for that take their bound from prices.
+ *
+ * @param solution patches of each kind in each cloth
+ * @param cost     what it costs
+ * @param bound    no assignment costs less
+ * @param exact    true if nothing costs less than this
+ */
+record LeastChange(int[][] solution, double cost, double bound, boolean exact) {
+
+    /** Kinds times cloths up to which fractions are found in seconds. */
+    private static final int FRACTIONS = 20_000;
+    /** Kinds times cloths up to which fractions are found at once. */
+    private static final int QUICK = 1_500;
+    /** Near enough to stop looking, and near enough to be content after a long look. */
+    private static final double NEAR = 1.002;
+    private static final double FAIR = 1.015;
+
+    static LeastChange of(Assignment a) {
+        int[][] solution = FittedAssignment.from(a, new double[a.cloths()]);
+        if (a.costOf(solution) == 0) {
+            return new LeastChange(solution, 0, 0, true);
+        }
+        int size = a.kinds() * a.cloths();
+        if (size <= ExactAssignment.LIMIT) {
+            Optional<int[][]> exact = ExactAssignment.of(a);
+            if (exact.isPresent()) {
+                double cost = a.costOf(exact.get());
+                return new LeastChange(exact.get(), cost, cost, true);
+            }
+        }
+        Optional<ExactAssignment.Relaxed> relaxed = size <= FRACTIONS ? ExactAssignment.relaxed(a, 0) : Optional.empty();
+        double bound;
+        if (relaxed.isPresent()) {
+            bound = relaxed.get().cost();
+            solution = better(a, solution, FittedAssignment.from(a, relaxed.get().shares()));
+            double mean = Arrays.stream(a.need()).average().orElseThrow();
+            double[] back = size <= QUICK ? new double[] {0.1, 0.2, 0.35, 0.5, 0.75, 1, 1.5, 2} : new double[] {0.4};
+            for (double share : back) {
+                if (a.costOf(solution) > bound * NEAR) {
+                    int[][] from = solution;
+                    solution = ExactAssignment.relaxed(a, share * mean)
+                            .map(r -> better(a, from, FittedAssignment.from(a, r.shares()))).orElse(from);
+                }
+            }
+        } else {
+            PriceBound prices = PriceBound.of(a, a.costOf(solution));
+            bound = prices.value();
+            solution = better(a, solution, FittedAssignment.from(a, prices.prices()));
+        }
+        solution = FittedAssignment.shaken(a, solution, bound * NEAR, 1);
+        for (long seed = 2; seed <= 4 && a.costOf(solution) > bound * FAIR; seed++) {
+            solution = FittedAssignment.shaken(a, solution, bound * FAIR, seed);
+        }
+        double cost = a.costOf(solution);
+        return new LeastChange(solution, cost, Math.min(bound, cost), false);
+    }
+
+    private static int[][] better(Assignment a, int[][] one, int[][] other) {
+        return a.costOf(other) < a.costOf(one) ? other : one;
+    }
+}
