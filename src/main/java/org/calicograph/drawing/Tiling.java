@@ -1,0 +1,204 @@
+package org.calicograph.drawing;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.IntStream;
+import org.calicograph.fabric.Colour;
+import org.calicograph.geometry.Box;
+import org.calicograph.geometry.Path;
+import org.calicograph.geometry.Point;
+import org.calicograph.geometry.Transform;
+import org.calicograph.measure.Length;
+
+/**
+ * A picture at full size on ordinary paper.
+ *
+ * @param margin   left clear on every side, since printers can't reach the edge
+ * @param overlap  how far neighbouring pages show the same strip, to be laid one on the other
+ * @param mirrored left and right exchanged, as for freezer paper ironed to the wrong side
+ */
+public record Tiling(Paper paper, Length margin, Length overlap, boolean mirrored) {
+
+    /** More pages than this are refused: nobody glues them together. */
+    public static final int MOST_PAGES = 600;
+
+    private static final Colour INK = Colour.hex("#2b2b2b");
+    private static final Colour FAINT = Colour.hex("#8c9aa3");
+    private static final Pen MARK = Pen.of(INK, 0.008);
+    private static final Pen JOIN = Pen.of(FAINT, 0.008).dashed(0.06, 0.06);
+
+    public Tiling {
+        if (margin.compareTo(Length.ZERO) < 0 || overlap.compareTo(Length.ZERO) < 0) {
+            throw new IllegalArgumentException("pages with a margin of " + margin + " and an overlap of " + overlap
+                    + " can't be laid out; use 0 or more");
+        }
+        Length least = margin.times(2).plus(overlap).plus(Length.inches(2));
+        if (least.compareTo(Length.min(paper.width(), paper.height())) > 0) {
+            throw new IllegalArgumentException("a margin of " + margin + " and an overlap of " + overlap
+                    + " leave less than 2 in of " + paper.name() + " to draw on; make them smaller");
+        }
+    }
+
+    /** With a margin and an overlap of 1/2 in. */
+    public static Tiling on(Paper paper) {
+        return new Tiling(paper, Length.inches(1, 2), Length.inches(1, 2), false);
+    }
+
+    public Tiling mirrored(boolean yes) {
+        return new Tiling(paper, margin, overlap, yes);
+    }
+
+    /**
+     * The pages, each exactly as large as the paper with its top left corner at the origin. The first
+     * is the key: a 1 in test square and how the pages lie together. The others follow row by row, the
+     * blank ones left out, with crosses where their joins meet and their neighbours' names.
+     *
+     * @throws IllegalArgumentException if the picture needs more than {@link #MOST_PAGES}
+     */
+    public List<Picture> pages(String title, Picture picture) {
+        Picture whole = mirrored ? picture.transformed(Transform.mirrorAcross(0)) : picture;
+        Box all = whole.bounds();
+        int columns = count(all.width(), step(paper.width()));
+        int rows = count(all.height(), step(paper.height()));
+        if ((long) columns * rows > MOST_PAGES) {
+            throw new IllegalArgumentException("'" + title + "' is " + Length.inches(all.width()) + " x " + Length.inches(all.height())
+                    + " and needs " + (long) columns * rows + " pages of " + paper.name() + "; print a part of it, or use larger paper");
+        }
+        List<Picture> flat = whole.flattened();
+        List<Tile> tiles = new ArrayList<>();
+        for (int row = 0; row < rows; row++) {
+            for (int column = 0; column < columns; column++) {
+                Box window = window(all, column, row);
+                List<Picture> shown = Clip.to(window).of(flat);
+                if (!shown.isEmpty()) {
+                    tiles.add(new Tile(column, row, window, shown));
+                }
+            }
+        }
+        List<Picture> pages = new ArrayList<>();
+        pages.add(key(title, whole, all, tiles));
+        tiles.forEach(t -> pages.add(page(title, t, tiles)));
+        return List.copyOf(pages);
+    }
+
+    private record Tile(int column, int row, Box window, List<Picture> shown) {
+        String name() {
+            return nameAt(column, row);
+        }
+    }
+
+    private static String nameAt(int column, int row) {
+        String letters = "";
+        for (int r = row; r >= 0; r = r / 26 - 1) {
+            letters = (char) ('A' + r % 26) + letters;
+        }
+        return letters + (column + 1);
+    }
+
+    private double step(Length side) {
+        return side.minus(margin.times(2)).minus(overlap).inInches();
+    }
+
+    private int count(double size, double step) {
+        return Math.max(1, (int) Math.ceil((size - overlap.inInches()) / step - 1e-9));
+    }
+
+    /** The tiles as a whole are centred on the picture. */
+    private Box window(Box all, int column, int row) {
+        double across = step(paper.width());
+        double down = step(paper.height());
+        double over = overlap.inInches();
+        double left = all.centre().x() - (count(all.width(), across) * across + over) / 2 + column * across;
+        double top = all.centre().y() - (count(all.height(), down) * down + over) / 2 + row * down;
+        return new Box(left, top, left + across + over, top + down + over);
+    }
+
+    private Picture sheet() {
+        Box box = Box.of(paper.width(), paper.height());
+        return new Picture.Shape(List.of(Path.rectangle(box)), Paint.of(Colour.WHITE), Pen.NONE);
+    }
+
+    private Picture page(String title, Tile tile, List<Tile> tiles) {
+        double m = margin.inInches();
+        double half = overlap.inInches() / 2;
+        Box w = tile.window();
+        List<Picture> parts = new ArrayList<>();
+        parts.add(sheet());
+        parts.add(Picture.group(tile.shown()).moved(m - w.left(), m - w.top()));
+        double right = m + w.width();
+        double bottom = m + w.height();
+        List<Path> joins = new ArrayList<>();
+        if (half > 0) {
+            for (double x : new double[] {m + half, right - half}) {
+                joins.add(Path.through(Point.of(x, m), Point.of(x, bottom)));
+            }
+            for (double y : new double[] {m + half, bottom - half}) {
+                joins.add(Path.through(Point.of(m, y), Point.of(right, y)));
+            }
+            parts.add(new Picture.Shape(joins, Paint.NONE, JOIN));
+        }
+        for (double x : new double[] {m + half, (m + right) / 2, right - half}) {
+            for (double y : new double[] {m + half, (m + bottom) / 2, bottom - half}) {
+                if (x != (m + right) / 2 || y != (m + bottom) / 2) {
+                    parts.add(cross(x, y));
+                }
+            }
+        }
+        double line = m * 0.62;
+        double size = Math.min(0.14, Math.max(0.08, m * 0.3));
+        parts.add(lettering(title + ", page " + tile.name() + (mirrored ? ", mirrored" : ""), m, line, size, Picture.Anchor.START));
+        parts.add(lettering("join on the dashed lines, cross on cross; print at 100 %", right, line, size * 0.8, Picture.Anchor.END));
+        neighbour(tile, tiles, 1, 0).ifPresent(n -> parts.add(lettering(n + " >", right - half - 0.05, m + w.height() * 0.25, 0.12, Picture.Anchor.END)));
+        neighbour(tile, tiles, -1, 0).ifPresent(n -> parts.add(lettering("< " + n, m + half + 0.05, m + w.height() * 0.25, 0.12, Picture.Anchor.START)));
+        neighbour(tile, tiles, 0, 1).ifPresent(n -> parts.add(lettering("below: " + n, m + w.width() * 0.25, bottom - half - 0.06, 0.12, Picture.Anchor.MIDDLE)));
+        neighbour(tile, tiles, 0, -1).ifPresent(n -> parts.add(lettering("above: " + n, m + w.width() * 0.25, m + half + 0.16, 0.12, Picture.Anchor.MIDDLE)));
+        return Picture.group(parts);
+    }
+
+    private static java.util.Optional<String> neighbour(Tile tile, List<Tile> tiles, int right, int down) {
+        return tiles.stream().filter(t -> t.column() == tile.column() + right && t.row() == tile.row() + down)
+                .map(Tile::name).findFirst();
+    }
+
+    private static Picture cross(double x, double y) {
+        return new Picture.Shape(List.of(Path.through(Point.of(x - 0.12, y), Point.of(x + 0.12, y)),
+                Path.through(Point.of(x, y - 0.12), Point.of(x, y + 0.12)), Path.circle(Point.of(x, y), 0.06)), Paint.NONE, MARK);
+    }
+
+    private static Picture lettering(String text, double x, double y, double size, Picture.Anchor anchor) {
+        return new Picture.Lettering(text, Point.of(x, y), size, anchor, Picture.Weight.REGULAR, INK);
+    }
+
+    private Picture key(String title, Picture whole, Box all, List<Tile> tiles) {
+        double m = Math.max(margin.inInches(), 0.5);
+        double width = paper.width().inInches() - 2 * m;
+        double height = paper.height().inInches() - 2 * m;
+        List<Picture> parts = new ArrayList<>();
+        parts.add(sheet());
+        parts.add(new Picture.Lettering(title, Point.of(m, m + 0.25), 0.25, Picture.Anchor.START, Picture.Weight.BOLD, INK));
+        List<String> lines = List.of(
+                tiles.size() + " pages of " + paper.name() + " at full size, " + Length.inches(all.width()).roundedTo(Length.inches(1, 16)) + " x "
+                        + Length.inches(all.height()).roundedTo(Length.inches(1, 16)) + (mirrored ? ", mirrored" : ""),
+                "Print at 100 %, not fitted to the page.",
+                "Measure the square: each side is 1 in (25.4 mm). If it is not, print again.",
+                "Lay each page over the next, cross on cross, along the dashed lines.");
+        IntStream.range(0, lines.size()).forEach(i ->
+                parts.add(lettering(lines.get(i), m, m + 0.55 + 0.2 * i, 0.13, Picture.Anchor.START)));
+        double y = m + 1.5;
+        parts.add(new Picture.Shape(List.of(Path.rectangle(new Box(m, y, m + 1, y + 1))), Paint.NONE, MARK).labelled("test-square", "1 in test square"));
+        parts.add(lettering("1 in", m + 0.5, y + 0.55, 0.14, Picture.Anchor.MIDDLE));
+        double top = y + 1.3;
+        Box covered = tiles.stream().map(Tile::window).reduce(all, Box::union);
+        double scale = Math.min(width / covered.width(), (height + m - top) / covered.height());
+        Transform t = Transform.move(-covered.left(), -covered.top()).then(Transform.scale(scale)).then(Transform.move(m, top));
+        parts.add(whole.transformed(t));
+        double half = overlap.inInches() / 2;
+        for (Tile tile : tiles) {
+            Box box = tile.window().grownBy(-half).transformed(t);
+            parts.add(new Picture.Shape(List.of(Path.rectangle(box)), Paint.NONE, Pen.of(FAINT, 0.01)));
+            parts.add(lettering(tile.name(), box.left() + 0.04, box.top() + Math.min(0.16, box.height() * 0.4),
+                    Math.min(0.13, box.height() * 0.3), Picture.Anchor.START));
+        }
+        return Picture.group(parts);
+    }
+}

@@ -1,0 +1,117 @@
+package org.calicograph.geometry;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+import java.util.TreeSet;
+import org.locationtech.jts.algorithm.locate.IndexedPointInAreaLocator;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.Location;
+import org.locationtech.jts.index.strtree.STRtree;
+
+/**
+ * Cuts paths at the edge of a region and keeps what lies within. Lines stay lines and arcs stay arcs;
+ * what runs along the edge itself is left out. Meetings with the edge are found as in an
+ * {@link Arrangement}; within and without are told apart within {@link Region#ACCURACY}.
+ */
+public final class Trim {
+
+    private static final double LEAST = 1e-6;
+
+    private final Region region;
+    private final STRtree edges = new STRtree();
+    private final IndexedPointInAreaLocator area;
+
+    private Trim(Region region) {
+        this.region = region;
+        for (Path path : region.paths()) {
+            for (Segment s : path.segments()) {
+                edges.insert(envelope(s.bounds()), s);
+            }
+        }
+        edges.build();
+        area = new IndexedPointInAreaLocator(Polygons.of(region, Region.ACCURACY));
+    }
+
+    public static Trim within(Region region) {
+        return new Trim(region);
+    }
+
+    /** True if the point lies within the region, or on its edge as far as a polygon can tell. */
+    public boolean covers(Point p) {
+        return area.locate(new Coordinate(p.x(), p.y())) != Location.EXTERIOR;
+    }
+
+    public List<Path> of(Collection<Path> paths) {
+        List<Path> all = new ArrayList<>();
+        paths.forEach(p -> all.addAll(of(p)));
+        return all;
+    }
+
+    /** The parts of the path within, in the order in which the path runs through them. */
+    public List<Path> of(Path path) {
+        if (!path.bounds().touches(region.bounds())) {
+            return List.of();
+        }
+        List<List<Segment>> runs = new ArrayList<>();
+        boolean running = false;
+        for (Segment s : path.segments()) {
+            double last = 0;
+            for (double share : cuts(s)) {
+                if (share == 0) {
+                    continue;
+                }
+                if (!isWithin(s.at((last + share) / 2))) {
+                    running = false;
+                } else {
+                    if (!running) {
+                        runs.add(new ArrayList<>());
+                    }
+                    runs.get(runs.size() - 1).add(last == 0 && share == 1 ? s : s.between(last, share));
+                    running = true;
+                }
+                last = share;
+            }
+        }
+        int count = runs.size();
+        if (count > 1 && path.isClosed() && end(runs.get(count - 1)).equals(runs.get(0).get(0).from())) {
+            List<Segment> joined = runs.remove(count - 1);
+            joined.addAll(runs.get(0));
+            runs.set(0, joined);
+        }
+        return runs.stream().map(Path::new).filter(p -> p.length() > LEAST).toList();
+    }
+
+    private static Point end(List<Segment> run) {
+        return run.get(run.size() - 1).to();
+    }
+
+    private TreeSet<Double> cuts(Segment s) {
+        TreeSet<Double> shares = new TreeSet<>(List.of(0.0, 1.0));
+        double slack = Math.min(0.25, 1e-9 / Math.max(s.length(), 1e-9));
+        for (Object edge : edges.query(envelope(s.bounds()))) {
+            for (Crossing c : Crossing.of(s, (Segment) edge)) {
+                if (c.first() > slack && c.first() < 1 - slack) {
+                    shares.add(c.first());
+                }
+            }
+        }
+        return shares;
+    }
+
+    private boolean isWithin(Point p) {
+        Envelope near = new Envelope(p.x() - LEAST, p.x() + LEAST, p.y() - LEAST, p.y() + LEAST);
+        for (Object o : edges.query(near)) {
+            Segment edge = (Segment) o;
+            if (edge.at(Foot.of(p, edge)).near(p, LEAST)) {
+                return false;
+            }
+        }
+        return covers(p);
+    }
+
+    private static Envelope envelope(Box box) {
+        return new Envelope(box.left() - LEAST, box.right() + LEAST, box.top() - LEAST, box.bottom() + LEAST);
+    }
+}
