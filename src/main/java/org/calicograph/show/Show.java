@@ -80,15 +80,9 @@ public final class Show {
         if (value instanceof Arrangement arrangement) {
             return Optional.of(Exhibit.of(arrangement(arrangement), arrangement.faces().size() + " faces"));
         }
-<<<<<<< ours
         if (value instanceof Draft draft) {
             return Optional.of(Exhibit.of(DraftPicture.of(draft), draft.toString()));
         }
-        if (value instanceof Fabric fabric) {
-            return Optional.of(Exhibit.of(swatch(fabric.colour()), fabric.name()));
-        }
-=======
->>>>>>> theirs
         if (value instanceof Colour colour) {
             return Optional.of(Exhibit.of(Swatches.chip(0, 0, 2, 1.25, colour), colour.hex()));
         }
