@@ -8,7 +8,6 @@ import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.JsonStreamContext;
 import com.fasterxml.jackson.core.JsonToken;
 import com.fasterxml.jackson.core.StreamReadConstraints;
-import com.fasterxml.jackson.core.io.JsonEOFException;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
@@ -50,10 +49,11 @@ final class JsonReader {
                     throw reader.flaw(parser.currentTokenLocation(), "more follows after the end of the notebook; take it out");
                 }
                 return new JsonNode(root, "the notebook", reader.places);
-            } catch (JsonEOFException e) {
-                throw reader.flaw(parser.currentLocation(), "the file ends " + reader.whereabouts()
-                        + "; it was cut short, so take a whole copy or close what is open");
             } catch (JsonParseException e) {
+                if (e.getOriginalMessage().startsWith("Unexpected end-of-input")) {
+                    throw reader.flaw(parser.currentLocation(), "the file ends " + reader.whereabouts()
+                            + "; it was cut short, so take a whole copy or close what is open");
+                }
                 throw reader.flaw(e.getLocation(), "this is not JSON: " + Excerpt.of(plain(e.getOriginalMessage()), 160)
                         + "; repair it " + reader.whereabouts());
             } catch (JsonProcessingException e) {
