@@ -1,0 +1,117 @@
+package org.calicograph.workshop.layout;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.IntStream;
+import org.calicograph.measure.Length;
+
+/**
+ * Finds a short layout: rows first, then a search among slicing trees.
+ *
+ * @param moves  moves of one search; 0 takes the rows as they are
+ * @param starts searches begun, run side by side
+ */
+public record LayoutSearch(long moves, int starts) {
+
+    /** Rows only; n log n. */
+    public static final LayoutSearch QUICK = new LayoutSearch(0, 0);
+    /** About a tenth of a second for a fabric of a quilt. */
+    public static final LayoutSearch USUAL = new LayoutSearch(15_000, 2);
+    /** Several seconds. */
+    public static final LayoutSearch THOROUGH = new LayoutSearch(1_500_000, 2);
+
+    /** More panels than this are left to the rows. */
+    private static final int MOST = 160;
+
+    public LayoutSearch {
+        if (moves < 0 || starts < 0) {
+            throw new IllegalArgumentException("a search of " + moves + " moves from " + starts + " starts is none; use 0 or more");
+        }
+    }
+
+    /**
+     * Lays the blanks on cloth of the given usable width.
+     *
+     * @throws IllegalArgumentException if there is no blank, or one is wider than the cloth, naming both
+     */
+    public Layout lay(Length width, List<Blank> blanks) {
+        if (blanks.isEmpty()) {
+            throw new IllegalArgumentException("there is nothing to lay on the cloth; give at least one blank");
+        }
+        for (Blank b : blanks) {
+            Length narrow = b.turnable() ? Length.min(b.across(), b.along()) : b.across();
+            if (narrow.compareTo(width) > 0) {
+                throw new IllegalArgumentException("'" + b.name() + "' is " + narrow + " wide but the cloth only " + width
+                        + "; cut it lengthwise, join it from two, or take wider cloth");
+            }
+        }
+        LengthBound bound = LengthBound.of(width, blanks);
+        List<Panel> found = new ArrayList<>();
+        found.add(Shelves.lay(width, blanks, true));
+        found.add(Shelves.lay(width, blanks, false));
+        if (moves > 0 && shortest(found).along().compareTo(bound.length()) > 0) {
+            List<Panel> all = blanks.stream().map(b -> (Panel) new Panel.Taken(b, false)).toList();
+            Bundles bundles = Bundles.of(width, blanks);
+            if (all.size() <= MOST) {
+                found.addAll(searched(width, all, bound.length()));
+            }
+            if (!bundles.isTrivial() && bundles.panels().size() <= MOST) {
+                found.addAll(searched(width, bundles.panels(), bound.length()));
+            }
+        }
+        Panel best = shortest(found);
+        return new Layout(width, best.filledTo(width, best.along()), bound);
+    }
+
+    private List<Panel> searched(Length width, List<Panel> panels, Length goal) {
+        return IntStream.range(0, starts).parallel()
+                .mapToObj(i -> new SlicingTree(width, panels, 7919L * (i + 1)).anneal(moves, goal)).toList();
+    }
+
+    private static Panel shortest(List<Panel> panels) {
+        return panels.stream().min(Comparator.comparing(Panel::along)).orElseThrow();
+    }
+
+    /** Blanks of a kind bound into full rows, so that a search sees few panels. */
+    private record Bundles(List<Panel> panels, boolean isTrivial) {
+
+        static Bundles of(Length width, List<Blank> blanks) {
+            Map<List<Object>, List<Blank>> kinds = new LinkedHashMap<>();
+            for (Blank b : blanks) {
+                kinds.computeIfAbsent(List.of(b.across(), b.along(), b.turnable()), k -> new ArrayList<>()).add(b);
+            }
+            List<Panel> out = new ArrayList<>();
+            boolean any = false;
+            for (List<Blank> kind : kinds.values()) {
+                Blank b = kind.get(0);
+                boolean turn = b.turnable() && b.along().compareTo(width) <= 0
+                        && (b.across().compareTo(width) > 0 || left(width, b.along()) < left(width, b.across()));
+                Length side = turn ? b.along() : b.across();
+                int per = (int) (width.units() / side.units());
+                int rows = kind.size() / per;
+                if (rows > 0 && kind.size() > per) {
+                    List<Panel> stack = new ArrayList<>();
+                    for (int r = 0; r < rows; r++) {
+                        stack.add(Panel.abreast(taken(kind.subList(r * per, (r + 1) * per), turn)));
+                    }
+                    out.add(Panel.stacked(stack));
+                    any = true;
+                    kind = kind.subList(rows * per, kind.size());
+                }
+                out.addAll(taken(kind, false));
+            }
+            return new Bundles(out, !any);
+        }
+
+        private static long left(Length width, Length side) {
+            return width.units() % side.units();
+        }
+
+        private static List<Panel> taken(List<Blank> blanks, boolean turned) {
+            return blanks.stream().map(b -> (Panel) new Panel.Taken(b, turned)).toList();
+        }
+    }
+}

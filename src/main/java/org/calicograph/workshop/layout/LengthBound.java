@@ -1,0 +1,76 @@
+package org.calicograph.workshop.layout;
+
+import java.util.BitSet;
+import java.util.List;
+import org.calicograph.measure.Length;
+
+/**
+ * A length of cloth that no layout can be shorter than, whatever the cuts.
+ *
+ * @param reason why, in a few words
+ */
+public record LengthBound(Length length, String reason) {
+
+    /** Widths are told apart in so many steps when reachable widths are counted. */
+    private static final int STEPS = 1 << 16;
+
+    /** The best of three bounds: the area over the width that can be filled, the longest blank, and wide blanks stacked. */
+    public static LengthBound of(Length width, List<Blank> blanks) {
+        double area = 0;
+        Length longest = Length.ZERO;
+        Length stacked = Length.ZERO;
+        String name = "";
+        for (Blank b : blanks) {
+            area += (double) b.across().units() * b.along().units();
+            boolean canTurn = b.turnable() && b.along().compareTo(width) <= 0;
+            Length least = canTurn ? Length.min(b.across(), b.along()) : b.along();
+            if (b.across().compareTo(width) > 0) {
+                least = b.across();
+            }
+            if (least.compareTo(longest) > 0) {
+                longest = least;
+                name = b.name();
+            }
+            Length narrow = b.turnable() ? Length.min(b.across(), b.along()) : b.across();
+            if (narrow.times(2).compareTo(width) > 0) {
+                stacked = stacked.plus(least);
+            }
+        }
+        Length filled = reachable(width, blanks);
+        Length byArea = new Length((long) Math.ceil(area / filled.units() * (1 - 1e-12)));
+        String over = filled.equals(width) ? "area over width" : "area over the " + filled + " of width that blanks can fill";
+        LengthBound best = new LengthBound(byArea, over);
+        if (stacked.compareTo(best.length()) > 0) {
+            best = new LengthBound(stacked, "blanks over half the width can't lie abreast");
+        }
+        return longest.compareTo(best.length()) > 0 ? new LengthBound(longest, "'" + name + "' alone is as long") : best;
+    }
+
+    /** The greatest width up to the cloth's that sides of blanks can fill, each as often as there are blanks. */
+    private static Length reachable(Length width, List<Blank> blanks) {
+        long unit = 0;
+        for (Blank b : blanks) {
+            unit = gcd(unit, b.across().units());
+            unit = b.turnable() ? gcd(unit, b.along().units()) : unit;
+        }
+        if (width.units() / unit > STEPS) {
+            return width;
+        }
+        int capacity = (int) (width.units() / unit);
+        BitSet sums = new BitSet(capacity + 1);
+        sums.set(0);
+        final long u = unit;
+        // Repeating a size without limit only adds widths, so the bound holds.
+        blanks.stream().flatMap(b -> b.turnable() ? java.util.stream.Stream.of(b.across(), b.along()) : java.util.stream.Stream.of(b.across()))
+                .distinct().mapToInt(l -> (int) Math.min(Integer.MAX_VALUE / 2, l.units() / u)).sorted().forEach(size -> {
+                    for (int i = sums.nextSetBit(0); i >= 0 && i + size <= capacity; i = sums.nextSetBit(i + 1)) {
+                        sums.set(i + size);
+                    }
+                });
+        return new Length(Math.max(1, sums.length() - 1) * unit);
+    }
+
+    static long gcd(long a, long b) {
+        return b == 0 ? a : gcd(b, a % b);
+    }
+}
