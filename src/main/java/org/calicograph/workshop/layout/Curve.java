@@ -32,8 +32,11 @@ record Curve(int[] widths, int[] lengths, int size, double area, double waste) {
         private int[] pileWidths = new int[1024];
         private int[] pileLengths = new int[1024];
 
-        /** The best of both cuts: side by side and one below the other; widths up to the widest. */
-        Curve combine(Curve a, Curve b, int widest) {
+        /**
+         * The best of both cuts: side by side and one below the other; widths up to the widest. Points
+         * that waste more than the limit are dropped, but never all of them.
+         */
+        Curve combine(Curve a, Curve b, int widest, double limit) {
             int sides = sideBySide(a, b, widest);
             int piles = piled(a, b, widest);
             int[] w = new int[sides + piles];
@@ -56,6 +59,15 @@ record Curve(int[] widths, int[] lengths, int size, double area, double waste) {
                 }
             }
             double area = a.area + b.area;
+            double most = Math.max(least, area + limit);
+            int lean = 0;
+            for (int k = 0; k < n; k++) {
+                if ((double) w[k] * h[k] <= most) {
+                    w[lean] = w[k];
+                    h[lean++] = h[k];
+                }
+            }
+            n = lean;
             if (n > MOST) {
                 for (int k = 0; k < MOST; k++) {
                     int from = (int) ((long) k * (n - 1) / (MOST - 1));

@@ -68,7 +68,8 @@ public record LayoutSearch(long moves, int starts) {
 
     private List<Panel> searched(Length width, List<Panel> panels, Length goal) {
         return IntStream.range(0, starts).parallel()
-                .mapToObj(i -> new SlicingTree(width, panels, 7919L * (i + 1)).anneal(moves, goal)).toList();
+                .mapToObj(i -> new SlicingTree(width, panels, 104_729L * (i + 1)).anneal(moves, goal))
+                .flatMap(java.util.Optional::stream).toList();
     }
 
     private static Panel shortest(List<Panel> panels) {

@@ -2,6 +2,7 @@ package org.calicograph.workshop.layout;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.SplittableRandom;
 import org.calicograph.measure.Length;
 
@@ -14,6 +15,8 @@ final class SlicingTree {
 
     private static final double SLACK = 1.08;
     private static final double WASTE_SHARE = 0.4;
+    /** No subtree of a good layout wastes more than this share of the whole. */
+    private static final double LIMIT = 0.12;
     private static final double HOT = 0.03;
     private static final double COLD = 0.003;
 
@@ -21,6 +24,7 @@ final class SlicingTree {
     private final long unit;
     private final int capacity;
     private final int widest;
+    private final double limit;
     private final int leaves;
     private final int[] left;
     private final int[] right;
@@ -42,6 +46,7 @@ final class SlicingTree {
         this.unit = unit(width, panels);
         this.capacity = (int) (width.units() / unit);
         this.widest = (int) (capacity * SLACK) + 1;
+        this.limit = LIMIT * panels.stream().mapToDouble(p -> (double) grid(p.across()) * grid(p.along())).sum();
         this.random = new SplittableRandom(seed);
         int nodes = 2 * leaves - 1;
         left = new int[nodes];
@@ -83,8 +88,7 @@ final class SlicingTree {
             right[node] = b;
             parent[a] = node;
             parent[b] = node;
-            // A random tree may be too wide everywhere; then everything is piled, which always fits.
-            curves[node] = bench.combine(curves[a], curves[b], widest);
+            curves[node] = bench.combine(curves[a], curves[b], widest, limit);
             waste += curves[node].waste();
             loose.add(node++);
         }
@@ -92,10 +96,10 @@ final class SlicingTree {
         parent[root] = -1;
     }
 
-    /** The least length found, in units of length; the tree is left there. */
-    Panel anneal(long moves, Length goal) {
+    /** The shortest panel found; none if no tree came within the cloth's width. */
+    Optional<Panel> anneal(long moves, Length goal) {
         if (leaves == 1) {
-            return built(root, capacity, curves[root].lengthWithin(capacity));
+            return Optional.of(built(root, capacity, curves[root].lengthWithin(capacity)));
         }
         widthPrice = curves[root].area() / ((double) capacity * capacity);
         double expected = curves[root].area() / capacity;
@@ -159,7 +163,7 @@ final class SlicingTree {
         if (bestTree != null) {
             restore(bestTree, bestRoot);
         }
-        return built(root, capacity, best);
+        return best == Integer.MAX_VALUE ? Optional.empty() : Optional.of(built(root, capacity, best));
     }
 
     private double cost() {
@@ -182,7 +186,7 @@ final class SlicingTree {
         if (left[node] >= 0) {
             recompute(left[node]);
             recompute(right[node]);
-            curves[node] = bench.combine(curves[left[node]], curves[right[node]], widest);
+            curves[node] = bench.combine(curves[left[node]], curves[right[node]], widest, limit);
         }
     }
 
@@ -190,7 +194,7 @@ final class SlicingTree {
         boolean first = true;
         for (int v = from; v != -1; v = parent[v]) {
             Curve old = curves[v];
-            Curve next = bench.combine(curves[left[v]], curves[right[v]], widest);
+            Curve next = bench.combine(curves[left[v]], curves[right[v]], widest, limit);
             touched[touches] = v;
             kept[touches++] = old;
             curves[v] = next;

@@ -1,0 +1,17 @@
+/**
+ * The order in which patches are sewn together.
+ *
+ * <p><b>Input.</b> The patches of a block, or the parts of an assembly with their outlines.
+ *
+ * <p><b>Guarantee.</b> A {@link org.calicograph.workshop.piecing.Unit} holds every patch once. Each
+ * {@link org.calicograph.workshop.piecing.Unit.Sewn} names the kind of its seams: where an order of
+ * straight seams exists it is found; where none exists, set-in, partial and curved seams are named.
+ *
+ * <p><b>Algorithm.</b> From the top down, patches are parted along any straight line through an edge
+ * that crosses no patch, all parallel lines at once: rows. Parting along one such line never spoils
+ * another, so this finds a straight order wherever there is one. What no line parts is built from the
+ * bottom up: units that share one straight edge first, alike before unlike, then those that must be
+ * set in, the fewest corners first. A stuck group in whose every inner crossing a seam runs straight
+ * on is a ring of overlapping ends, closed by a partial seam; any other has set-in seams.
+ */
+package org.calicograph.workshop.piecing;
