@@ -1,0 +1,63 @@
+package org.calicograph.workshop.piecing;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.ArrayList;
+import java.util.List;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.IntRange;
+import org.calicograph.geometry.Box;
+import org.calicograph.geometry.Region;
+import org.junit.jupiter.api.Test;
+
+class AssemblyOrderTest {
+
+    private static Unit.Single box(String id, double x, double y, double w, double h) {
+        return new Unit.Single(id, Region.rectangle(new Box(x, y, x + w, y + h)));
+    }
+
+    @Test
+    void four_strips_round_a_square_need_a_partial_seam() {
+        Unit unit = AssemblyOrder.of(List.of(box("middle", 1, 1, 2, 2), box("top", 0, 0, 3, 1), box("right", 3, 0, 1, 3),
+                box("bottom", 1, 3, 3, 1), box("left", 0, 1, 1, 3)));
+        assertThat(unit.steps()).extracting(Unit.Sewn::kind).contains(SeamKind.PARTIAL).doesNotContain(SeamKind.SET_IN);
+        assertThat(SewingTable.sew(unit).getArea()).isCloseTo(16, within(1e-6));
+    }
+
+    @Test
+    void a_grid_is_sewn_in_rows() {
+        List<Unit.Single> nine = new ArrayList<>();
+        for (int i = 0; i < 9; i++) {
+            nine.add(box("" + i, i % 3, i / 3, 1, 1));
+        }
+        Unit.Sewn rows = (Unit.Sewn) AssemblyOrder.of(nine);
+        assertThat(rows.parts()).hasSize(3).allMatch(r -> r.singles().size() == 3);
+        assertThat(rows.isStraight()).isTrue();
+    }
+
+    @Property(tries = 50)
+    void a_sheet_parted_by_edge_to_edge_cuts_is_sewn_with_straight_seams(@ForAll @IntRange(min = 2, max = 30) int count,
+                                                                         @ForAll java.util.Random random) {
+        List<Box> boxes = new ArrayList<>(List.of(new Box(0, 0, 20, 20)));
+        while (boxes.size() < count) {
+            Box b = boxes.remove(random.nextInt(boxes.size()));
+            boolean level = random.nextBoolean();
+            double share = 0.25 + random.nextInt(3) * 0.25;
+            double at = level ? b.top() + b.height() * share : b.left() + b.width() * share;
+            boxes.add(level ? new Box(b.left(), b.top(), b.right(), at) : new Box(b.left(), b.top(), at, b.bottom()));
+            boxes.add(level ? new Box(b.left(), at, b.right(), b.bottom()) : new Box(at, b.top(), b.right(), b.bottom()));
+        }
+        List<Unit.Single> patches = new ArrayList<>();
+        for (Box b : boxes) {
+            if (Math.min(b.width(), b.height()) < 0.1) {
+                return;
+            }
+            patches.add(new Unit.Single("" + patches.size(), Region.rectangle(b)));
+        }
+        Unit unit = AssemblyOrder.of(patches);
+        assertThat(unit.isStraight()).isTrue();
+        assertThat(SewingTable.sew(unit).getArea()).isCloseTo(400, within(1e-3));
+    }
+}
