@@ -1,5 +1,6 @@
 package org.calicograph.drawing;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.calicograph.geometry.Box;
@@ -13,28 +14,28 @@ final class Extent {
     private Extent() { }
 
     static Optional<Box> of(Picture picture) {
-        return of(picture, Transform.IDENTITY);
+        Bounds bounds = new Bounds();
+        Walk.over(picture, Transform.IDENTITY, bounds);
+        return bounds.box;
     }
 
-    private static Optional<Box> of(Picture picture, Transform t) {
-        if (picture instanceof Picture.Group group) {
-            Transform all = group.transform().then(t);
-            Optional<Box> box = Optional.empty();
-            for (Picture part : group.parts()) {
-                Optional<Box> next = of(part, all);
-                box = box.isEmpty() ? next : next.isEmpty() ? box : Optional.of(box.get().union(next.get()));
-            }
-            return box;
+    private static final class Bounds implements Surface {
+        private Optional<Box> box = Optional.empty();
+
+        private void add(Box more) {
+            box = Optional.of(box.isEmpty() ? more : box.get().union(more));
         }
-        if (picture instanceof Picture.Shape shape) {
-            Box box = bounds(shape.paths().get(0), t);
-            for (Path path : shape.paths()) {
-                box = box.union(bounds(path, t));
-            }
-            return Optional.of(box.grownBy(shape.pen().width() * t.scale() / 2));
+
+        @Override
+        public void shape(Picture.Shape shape, Transform onto) {
+            double half = shape.pen().width() * onto.scale() / 2;
+            shape.paths().forEach(path -> add(bounds(path, onto).grownBy(half)));
         }
-        Picture.Lettering text = (Picture.Lettering) picture;
-        return Optional.of(Typeface.of(text.weight()).box(text).transformed(t));
+
+        @Override
+        public void lettering(Picture.Lettering text, Transform onto) {
+            add(Typeface.of(text.weight()).box(text).transformed(onto));
+        }
     }
 
     private static Box bounds(Path path, Transform t) {
@@ -42,26 +43,30 @@ final class Extent {
         return upright ? path.bounds().transformed(t) : path.transformed(t).bounds();
     }
 
-    static void flatten(Picture picture, Transform t, List<Picture> into) {
-        if (picture instanceof Picture.Group group) {
-            Transform all = group.transform().then(t);
-            group.parts().forEach(p -> flatten(p, all, into));
-        } else if (t.equals(Transform.IDENTITY)) {
-            into.add(picture);
-        } else if (picture instanceof Picture.Shape shape) {
-            Pen pen = shape.pen();
-            double grown = t.scale();
-            Pen scaled = new Pen(pen.colour(), pen.width() * grown, pen.dashes().stream().map(d -> d * grown).toList());
-            into.add(new Picture.Shape(shape.paths().stream().map(p -> p.transformed(t)).toList(), shape.fill(), scaled));
-        } else {
-            // Lettering keeps its own upright shape only under moves; other transforms stay a group of one.
-            Point origin = t.of(Point.ORIGIN);
-            Picture.Lettering text = (Picture.Lettering) picture;
-            if (Transform.move(origin).equals(t)) {
-                into.add(new Picture.Lettering(text.text(), t.of(text.at()), text.size(), text.anchor(), text.weight(), text.colour()));
-            } else {
-                into.add(new Picture.Group(List.of(text), t, Optional.empty()));
+    static List<Picture> flattened(Picture picture) {
+        List<Picture> flat = new ArrayList<>();
+        Walk.over(picture, Transform.IDENTITY, new Surface() {
+            @Override
+            public void shape(Picture.Shape shape, Transform onto) {
+                flat.add(shape.onto(onto));
             }
+
+            @Override
+            public void lettering(Picture.Lettering text, Transform onto) {
+                flat.add(moved(text, onto));
+            }
+        });
+        return flat;
+    }
+
+    /** Lettering keeps its own upright shape only under moves; other transforms stay a group of one. */
+    private static Picture moved(Picture.Lettering text, Transform t) {
+        if (t.equals(Transform.IDENTITY)) {
+            return text;
         }
+        if (Transform.move(t.of(Point.ORIGIN)).equals(t)) {
+            return new Picture.Lettering(text.text(), t.of(text.at()), text.size(), text.anchor(), text.weight(), text.colour());
+        }
+        return new Picture.Group(List.of(text), t, Optional.empty());
     }
 }

@@ -1,6 +1,5 @@
 package org.calicograph.drawing;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.calicograph.fabric.Colour;
@@ -40,6 +39,17 @@ public sealed interface Picture permits Picture.Shape, Picture.Lettering, Pictur
 
         public Shape outlined(Pen with) {
             return new Shape(paths, fill, with);
+        }
+
+        /** The same shape with a transform applied to its paths; its pen grows with it. */
+        public Shape onto(Transform t) {
+            if (t.equals(Transform.IDENTITY)) {
+                return this;
+            }
+            double grown = t.scale();
+            Pen scaled = grown == 1 || !pen.draws() ? pen
+                    : new Pen(pen.colour(), pen.width() * grown, pen.dashes().stream().map(d -> d * grown).toList());
+            return new Shape(paths.stream().map(p -> p.transformed(t)).toList(), fill, scaled);
         }
     }
 
@@ -152,8 +162,6 @@ public sealed interface Picture permits Picture.Shape, Picture.Lettering, Pictur
 
     /** Every shape and lettering with its own transform applied in full, from the bottom up. */
     default List<Picture> flattened() {
-        List<Picture> flat = new ArrayList<>();
-        Extent.flatten(this, Transform.IDENTITY, flat);
-        return flat;
+        return Extent.flattened(this);
     }
 }

@@ -12,6 +12,11 @@
  * numbers. An {@link org.calicograph.drawing.Exhibit} is what a value looks like in a notebook: a
  * picture, a table, words, or several of these.
  *
+ * <p><b>Painting.</b> {@link org.calicograph.drawing.Walk} takes any {@link org.calicograph.drawing.Surface}
+ * through a picture, part by part from the bottom up, with every transform worked out; the writers below
+ * and the screen are surfaces. {@link org.calicograph.drawing.Outline} gives a path in lines and cubics.
+ * Joins are round; so are the ends of unbroken lines.
+ *
  * <p><b>Writers.</b> {@link org.calicograph.drawing.SvgWriter}, {@link org.calicograph.drawing.PdfWriter}
  * and {@link org.calicograph.drawing.PngWriter} are deterministic: the same picture gives the same
  * bytes, in stable order, with fixed decimals and no clock. SVG and PDF are true to scale. Only the PNG
