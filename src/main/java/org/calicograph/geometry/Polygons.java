@@ -7,6 +7,8 @@ import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.LinearRing;
 import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.operation.overlayng.OverlayNG;
+import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 
 /** The door to the JTS library: regions become its polygons, and its polygons regions. */
 public final class Polygons {
@@ -32,6 +34,21 @@ public final class Polygons {
 
     public static org.locationtech.jts.geom.Point point(Point p) {
         return FACTORY.createPoint(new Coordinate(p.x(), p.y()));
+    }
+
+    /** What lies in both. Edges that nearly coincide, as those of curves cut twice do, are snapped together. */
+    public static Geometry intersection(Geometry one, Geometry other) {
+        return OverlayNGRobust.overlay(one, other, OverlayNG.INTERSECTION);
+    }
+
+    /** What lies in either; robust like {@link #intersection}. */
+    public static Geometry union(Geometry one, Geometry other) {
+        return OverlayNGRobust.overlay(one, other, OverlayNG.UNION);
+    }
+
+    /** What lies in the first alone; robust like {@link #intersection}. */
+    public static Geometry difference(Geometry one, Geometry other) {
+        return OverlayNGRobust.overlay(one, other, OverlayNG.DIFFERENCE);
     }
 
     /** The regions of every polygon in a geometry; its points and lines are left out. */

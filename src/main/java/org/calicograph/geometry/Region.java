@@ -111,16 +111,16 @@ public record Region(Path outer, List<Path> holes) {
 
     /** What lies in either, as polygons within {@link #ACCURACY}; several where they are apart. */
     public List<Region> union(Region other) {
-        return Polygons.regions(Polygons.of(this, ACCURACY).union(Polygons.of(other, ACCURACY)));
+        return Polygons.regions(Polygons.union(Polygons.of(this, ACCURACY), Polygons.of(other, ACCURACY)));
     }
 
     /** What lies in both, as polygons within {@link #ACCURACY}; none where they are apart. */
     public List<Region> intersection(Region other) {
-        return Polygons.regions(Polygons.of(this, ACCURACY).intersection(Polygons.of(other, ACCURACY)));
+        return Polygons.regions(Polygons.intersection(Polygons.of(this, ACCURACY), Polygons.of(other, ACCURACY)));
     }
 
     /** What lies in this one alone, as polygons within {@link #ACCURACY}. */
     public List<Region> minus(Region other) {
-        return Polygons.regions(Polygons.of(this, ACCURACY).difference(Polygons.of(other, ACCURACY)));
+        return Polygons.regions(Polygons.difference(Polygons.of(this, ACCURACY), Polygons.of(other, ACCURACY)));
     }
 }

@@ -12,7 +12,7 @@ import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.index.strtree.STRtree;
-import org.locationtech.jts.operation.union.CascadedPolygonUnion;
+import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 
 /**
  * The covering law: parts cover an outline without gap or overlap.
@@ -66,7 +66,7 @@ public final class Cover {
         if (shapes.isConvex(i) && shapes.isConvex(j) && shapes.depth(i, j) <= TOLERANCE) {
             return;
         }
-        widest(shapes.polygon(i).intersection(shapes.polygon(j))).ifPresent(overlap -> {
+        widest(Polygons.intersection(shapes.polygon(i), shapes.polygon(j))).ifPresent(overlap -> {
             throw new DesignException(parts.get(i).name() + " and " + parts.get(j).name() + " of " + whole + " overlap "
                     + near(overlap) + "; give them one shared edge");
         });
@@ -84,19 +84,19 @@ public final class Cover {
                 continue;
             }
             String name = parts.get(i).name();
-            widest(shapes.polygon(i).difference(all)).ifPresent(out -> {
+            widest(Polygons.difference(shapes.polygon(i), all)).ifPresent(out -> {
                 throw new DesignException(name + " sticks out of " + whole + " " + near(out) + "; keep it within the outline");
             });
         }
     }
 
     private static void checkGaps(String whole, Region outline, List<Part> parts, Shapes shapes) {
-        List<Polygon> polygons = new ArrayList<>();
+        List<Geometry> polygons = new ArrayList<>();
         for (int i = 0; i < parts.size(); i++) {
             polygons.add(shapes.polygon(i));
         }
-        Geometry covered = CascadedPolygonUnion.union(polygons);
-        Geometry gap = Polygons.of(outline, Region.ACCURACY).difference(covered);
+        Geometry covered = OverlayNGRobust.union(polygons);
+        Geometry gap = Polygons.difference(Polygons.of(outline, Region.ACCURACY), covered);
         widest(gap).ifPresent(hole -> {
             throw new DesignException(whole + " has a gap " + near(hole) + "; fill it with a patch or move an edge");
         });
