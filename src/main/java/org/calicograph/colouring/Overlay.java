@@ -17,8 +17,6 @@ import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.geom.prep.PreparedGeometry;
 import org.locationtech.jts.geom.prep.PreparedGeometryFactory;
-import org.locationtech.jts.operation.overlayng.OverlayNG;
-import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 
 /** A shape laid over patches: what it covers gets another fabric. */
 final class Overlay {
@@ -54,7 +52,7 @@ final class Overlay {
 
     private static List<Patch> split(Patch patch, Polygon shape, UnaryOperator<Fabric> covered) {
         Polygon whole = Polygons.of(patch.shape(), Region.ACCURACY);
-        List<Polygon> in = thick(OverlayNGRobust.overlay(whole, shape, OverlayNG.INTERSECTION));
+        List<Polygon> in = thick(Polygons.intersection(whole, shape));
         if (in.isEmpty()) {
             return List.of(patch);
         }
@@ -78,7 +76,7 @@ final class Overlay {
     private static Geometry minus(Geometry whole, List<Polygon> parts) {
         Geometry left = whole;
         for (Polygon part : parts) {
-            left = OverlayNGRobust.overlay(left, part, OverlayNG.DIFFERENCE);
+            left = Polygons.difference(left, part);
         }
         return left;
     }
@@ -106,7 +104,7 @@ final class Overlay {
                 return 1;
             }
             return prepared.intersects(whole)
-                    ? OverlayNGRobust.overlay(whole, shape, OverlayNG.INTERSECTION).getArea() / whole.getArea() : 0;
+                    ? Polygons.intersection(whole, shape).getArea() / whole.getArea() : 0;
         };
     }
 }

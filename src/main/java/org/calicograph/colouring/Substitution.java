@@ -90,7 +90,7 @@ public record Substitution(RunningOut asked, List<Fabric> fabrics, Patchwork aft
         return table;
     }
 
-    /** Each fabric: what the quilt was meant to take, what is in hand, what is taken now, and what to buy to keep it as meant. */
+    /** Each fabric that is used or was meant to be: what the quilt was meant to take, what is in hand, what is taken now, and what to buy to keep it as meant. */
     public Table cloth() {
         Map<String, Double> meant = new LinkedHashMap<>();
         asked.work().patches().forEach(p -> meant.merge(p.fabric().name(), asked.allowance().need(p.shape()).squareInches(), Double::sum));
@@ -98,6 +98,9 @@ public record Substitution(RunningOut asked, List<Fabric> fabrics, Patchwork aft
                 "must be bought", "to keep it as meant, buy", "cost");
         for (Fabric f : fabrics) {
             double wanted = meant.getOrDefault(f.name(), 0.0);
+            if (wanted == 0 && !used.containsKey(f.name())) {
+                continue;
+            }
             double hand = f.areaInHand().map(Area::squareInches).orElse(Double.POSITIVE_INFINITY);
             double lacking = Math.max(0, wanted - hand);
             Length length = lacking > 1e-9 ? lengthOf(f.name(), lacking) : Length.ZERO;

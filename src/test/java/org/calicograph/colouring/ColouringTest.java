@@ -93,6 +93,19 @@ class ColouringTest {
     }
 
     @Test
+    void curved_patches_split_too() {
+        // A quarter circle in a square, cut slantwise close to where its chords meet: edges nearly coincide.
+        Region square = Region.rectangle(new Box(0, 0, 6, 6));
+        Region quarter = Region.of(Path.from(0, 0).lineTo(4.5, 0).arcAbout(Point.ORIGIN, org.calicograph.measure.Angle.QUARTER).close());
+        Block path = Block.of("path", square, List.of(Patch.of("1", Role.DARK, quarter), Patch.of("2", Role.LIGHT, square.minus(quarter).get(0))));
+        for (double x = 0.3; x < 6; x += 0.1) {
+            Region cast = Region.polygon(Point.of(x, -1), Point.of(9, -1), Point.of(9, 9), Point.of(x - 1.7, 9));
+            Patchwork shaded = Lighting.shadow(cast, 0.5).split(path);
+            assertThat(shaded.patches().stream().mapToDouble(p -> p.shape().area().squareInches()).sum()).isCloseTo(36, within(1e-3));
+        }
+    }
+
+    @Test
     void a_shadow_takes_its_part_of_the_light() {
         Colour dim = Lighting.shadow(GREY.outline(), 0.5).on(Colour.WHITE);
         assertThat(dim.linear().red()).isCloseTo(0.5, within(1e-9));
