@@ -69,6 +69,11 @@ public sealed interface Json {
         return new Num(Long.toString(number));
     }
 
+    /** As text: two spaces of indent, fields in their order, a line feed at the end. */
+    default String printed() {
+        return JsonPrinter.print(this);
+    }
+
     /** What the value is, in words: {@code a number}, {@code a list}. */
     default String kind() {
         if (this instanceof Obj) {

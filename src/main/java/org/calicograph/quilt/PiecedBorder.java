@@ -2,6 +2,8 @@ package org.calicograph.quilt;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import org.calicograph.fabric.Fabric;
 import org.calicograph.fabric.Role;
 import org.calicograph.geometry.Transform;
 import org.calicograph.measure.Length;
@@ -35,6 +37,15 @@ public record PiecedBorder(Patchwork unit, Patchwork corner, boolean mirrored) i
 
     public PiecedBorder mirroredAtMiddle() {
         return new PiecedBorder(unit, corner, true);
+    }
+
+    /** The same border with every patch of the given roles in their fabrics. */
+    public PiecedBorder with(Map<Role, Fabric> fabrics) {
+        return new PiecedBorder(unit.with(fabrics), corner.with(fabrics), mirrored);
+    }
+
+    public PiecedBorder with(Role role, Fabric fabric) {
+        return with(Map.of(role, fabric));
     }
 
     /**

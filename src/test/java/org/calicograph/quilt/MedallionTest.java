@@ -60,6 +60,18 @@ class MedallionTest {
     }
 
     @Test
+    void an_uneven_border_adds_its_own_width_each_way() {
+        for (int sides = 0; sides <= 3; sides++) {
+            for (int ends = sides == 0 ? 1 : 0; ends <= 3; ends++) {
+                Patchwork top = Medallion.around(tooth(inches(10))).with(Border.plain(NAVY, inches(sides), inches(ends))).top();
+                assertThat(top.width()).isEqualTo(inches(10 + 2L * sides));
+                assertThat(top.height()).isEqualTo(inches(10 + 2L * ends));
+            }
+        }
+        assertThatThrownBy(() -> Border.plain(NAVY, inches(0), inches(0))).hasMessageContaining("one above 0");
+    }
+
+    @Test
     void a_quilt_keeps_its_size_when_bound_and_recoloured() {
         Quilt quilt = Medallion.around(tooth(inches(10))).with(Border.plain(NAVY, inches(1))).bound(NAVY);
         Quilt red = quilt.withTop(quilt.top().with(Role.DARK, Fabric.of("red", "#a33")));
