@@ -1,37 +1,84 @@
 package org.calicograph.command;
 
+import java.io.PrintWriter;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.IVersionProvider;
 
 /** The command line's way in: {@code calicograph COMMAND …}. */
 @Command(
-    name = "calicograph",
-    description = "A notebook for parametric quilt design.",
-    mixinStandardHelpOptions = true,
-    versionProvider = Main.Version.class)
+        name = "calicograph",
+        description = "A notebook for parametric quilt design: cells of Java come out as pictures, tables and true-scale pages.",
+        synopsisSubcommandLabel = "COMMAND",
+        mixinStandardHelpOptions = true,
+        versionProvider = Main.Version.class,
+        subcommands = {DrawCommand.class, CheckCommand.class, SheetCommand.class, PageCommand.class, OpenCommand.class},
+        commandListHeading = "%nCommands:%n",
+        exitCodeListHeading = "%nExit codes:%n",
+        exitCodeList = {"0:all went well", "1:a cell failed", "2:a file can't be read or written, or the command was not understood"},
+        footer = {"", "Begin with:", "  calicograph draw notebooks/harbour-light.json --out drawn",
+            "  calicograph draw --help"})
 public final class Main implements Runnable {
 
-  /**
-   * Runs one command and ends the process with its exit code.
-   *
-   * @param arguments the command and its arguments; none prints the help
-   */
-  public static void main(String[] arguments) {
-    System.exit(new CommandLine(new Main()).execute(arguments));
-  }
-
-  @Override
-  public void run() {
-    CommandLine.usage(this, System.out);
-  }
-
-  /** The version written into the jar; {@code development} when run from loose classes. */
-  static final class Version implements IVersionProvider {
-    @Override
-    public String[] getVersion() {
-      String version = Main.class.getPackage().getImplementationVersion();
-      return new String[] {"Calicograph " + (version == null ? "development" : version)};
+    /**
+     * Runs one command and ends the process with its exit code.
+     *
+     * @param arguments the command and its arguments; none prints the help
+     */
+    public static void main(String[] arguments) {
+        PrintWriter out = new PrintWriter(System.out, true);
+        PrintWriter err = new PrintWriter(System.err, true);
+        System.exit(run(arguments, out, err));
     }
-  }
+
+    /** Runs one command and gives its exit code. */
+    public static int run(String[] arguments, PrintWriter out, PrintWriter err) {
+        CommandLine line = new CommandLine(new Main());
+        line.setOut(out);
+        line.setErr(err);
+        line.setCaseInsensitiveEnumValuesAllowed(true);
+        line.setUsageHelpWidth(100);
+        line.setExecutionExceptionHandler((thrown, command, parsed) -> told(thrown, command, parsed.originalArgs().contains("--trace")));
+        line.setParameterExceptionHandler((wrong, args) -> {
+            String more = CommandLine.UnmatchedArgumentException.printSuggestions(wrong, new PrintWriter(new java.io.StringWriter())) ? suggestions(wrong) : "";
+            wrong.getCommandLine().getErr().println("calicograph: " + oneLine(wrong.getMessage()) + more
+                    + "; '" + wrong.getCommandLine().getCommandSpec().qualifiedName() + " --help' explains");
+            return Refusal.FILE;
+        });
+        return line.execute(arguments);
+    }
+
+    private static String suggestions(CommandLine.ParameterException wrong) {
+        java.io.StringWriter text = new java.io.StringWriter();
+        CommandLine.UnmatchedArgumentException.printSuggestions(wrong, new PrintWriter(text, true));
+        return "; " + oneLine(text.toString());
+    }
+
+    private static int told(Exception thrown, CommandLine command, boolean trace) {
+        boolean known = thrown instanceof Refusal;
+        String message = known ? thrown.getMessage() : "this should not have happened: " + thrown + "; run again with --trace and report it";
+        command.getErr().println("calicograph: " + oneLine(message));
+        if (trace) {
+            thrown.printStackTrace(command.getErr());
+        }
+        return known ? ((Refusal) thrown).code() : Refusal.FILE;
+    }
+
+    static String oneLine(String text) {
+        return String.valueOf(text).strip().replaceAll("\\s*[\\r\\n]+\\s*", " ");
+    }
+
+    @Override
+    public void run() {
+        CommandLine.usage(this, System.out);
+    }
+
+    /** The version written into the jar; {@code development} when run from loose classes. */
+    static final class Version implements IVersionProvider {
+        @Override
+        public String[] getVersion() {
+            String version = Main.class.getPackage().getImplementationVersion();
+            return new String[] {"Calicograph " + (version == null ? "development" : version)};
+        }
+    }
 }

@@ -6,21 +6,21 @@ import java.util.List;
 import java.util.Locale;
 
 /** Names that somebody may have meant, by how few letters must change (Levenshtein). */
-final class NearestNames {
+public final class NearestNames {
 
     private static final int OFFERED = 3;
 
     private NearestNames() { }
 
     /** Up to three names, the likeliest first. */
-    static List<String> to(String wanted, Collection<String> names) {
+    public static List<String> to(String wanted, Collection<String> names) {
         String w = wanted.toLowerCase(Locale.ROOT).trim();
         return names.stream().sorted(Comparator.<String>comparingDouble(n -> distance(w, n.toLowerCase(Locale.ROOT)))
                 .thenComparing(Comparator.naturalOrder())).limit(OFFERED).toList();
     }
 
     /** ' Did you mean ...?', or nothing where there are no names. */
-    static String question(String wanted, Collection<String> names) {
+    public static String question(String wanted, Collection<String> names) {
         List<String> near = to(wanted, names);
         return near.isEmpty() ? "" : "; did you mean '" + String.join("', '", near) + "'?";
     }

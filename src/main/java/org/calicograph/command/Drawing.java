@@ -1,0 +1,135 @@
+package org.calicograph.command;
+
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ExecutionException;
+import org.calicograph.fabric.NearestNames;
+import org.calicograph.notebook.Cell;
+import org.calicograph.notebook.Notebook;
+import org.calicograph.notebook.NotebookException;
+import org.calicograph.notebook.NotebookFile;
+import org.calicograph.session.CellSource;
+import org.calicograph.session.CellState;
+import org.calicograph.session.Session;
+import org.calicograph.session.SessionOptions;
+import org.calicograph.wire.Dial;
+
+/** A notebook being drawn for a command. The kernel starts while the file is still being read. */
+final class Drawing implements AutoCloseable {
+
+    private final Notebook notebook;
+    private final Session session;
+    private final Progress progress;
+
+    private Drawing(Notebook notebook, Session session, Progress progress) {
+        this.notebook = notebook;
+        this.session = session;
+        this.progress = progress;
+    }
+
+    /**
+     * Opens a notebook and gives the dials their values: those of the options before those of the file.
+     *
+     * @throws Refusal if the file can't be read
+     */
+    static Drawing open(Path file, DrawingOptions options, PrintWriter err) {
+        Progress progress = new Progress(err, options.quiet());
+        SessionOptions settings = options.session().beside(file);
+        Session session = Session.open(List.of(), Map.of(), settings, progress);
+        try {
+            Notebook notebook = NotebookFile.read(file);
+            Map<String, String> dials = new LinkedHashMap<>(notebook.dialTexts());
+            dials.putAll(options.dials());
+            dials.forEach(session::setDial);
+            session.arrange(sources(notebook));
+            return new Drawing(notebook, session, progress);
+        } catch (NotebookException e) {
+            session.close();
+            throw new Refusal(Refusal.FILE, e.getMessage(), e);
+        }
+    }
+
+    private static List<CellSource> sources(Notebook notebook) {
+        List<CellSource> sources = new ArrayList<>();
+        for (Cell cell : notebook.cells()) {
+            if (cell instanceof Cell.Code code) {
+                sources.add(new CellSource(code.id(), code.text()));
+            }
+        }
+        return sources;
+    }
+
+    Notebook notebook() {
+        return notebook;
+    }
+
+    Session session() {
+        return session;
+    }
+
+    /** Draws every cell and waits for the end. */
+    void drawAll() {
+        progress.begin(sources(notebook).size());
+        await(session.drawAll());
+        progress.end();
+    }
+
+    /** Turns dials and waits until what depends on them is drawn. */
+    void turn(Map<String, String> values) {
+        try {
+            values.forEach(session::setDial);
+        } catch (IllegalArgumentException e) {
+            throw new Refusal(Refusal.FILE, e.getMessage(), e);
+        }
+        await(session.drawStale());
+    }
+
+    private static void await(java.util.concurrent.CompletableFuture<Void> end) {
+        try {
+            end.get();
+        } catch (ExecutionException e) {
+            throw new IllegalStateException(e.getCause());
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            throw new Refusal(Refusal.FILE, "interrupted", e);
+        }
+    }
+
+    /** @throws Refusal naming the dial and the nearest there are, if a name is not that of a dial */
+    void requireDials(Iterable<String> names) {
+        List<String> known = session.dials().stream().map(Dial::name).toList();
+        for (String name : names) {
+            if (!known.contains(name)) {
+                throw new Refusal(Refusal.FILE, known.isEmpty() ? "the notebook has no dials, so '" + name + "' can't be set"
+                        : "there is no dial '" + name + "'" + NearestNames.question(name, known));
+            }
+        }
+    }
+
+    /** How every code cell stands, in the order of the notebook. */
+    Map<String, CellState> states() {
+        return session.states();
+    }
+
+    /** Tells of every cell that failed, a line each, and gives the exit code. */
+    int tellFailures(String name, PrintWriter err) {
+        int code = 0;
+        for (Map.Entry<String, CellState> cell : states().entrySet()) {
+            if (cell.getValue() instanceof CellState.Failed failed) {
+                String at = failed.failure().at().map(p -> ", " + p).orElse("");
+                err.println(name + ": cell " + cell.getKey() + at + ": " + Main.oneLine(failed.failure().message()));
+                code = Refusal.CELL;
+            }
+        }
+        return code;
+    }
+
+    @Override
+    public void close() {
+        session.close();
+    }
+}

@@ -1,0 +1,94 @@
+package org.calicograph.command;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.util.ArrayList;
+import java.util.List;
+import org.calicograph.drawing.Exhibit;
+import org.calicograph.drawing.Picture;
+import org.calicograph.drawing.PngWriter;
+import org.calicograph.drawing.SvgWriter;
+import org.calicograph.fabric.Colour;
+
+/** Writes what cells show into a folder: an SVG and a PNG for each picture, a CSV for each table, a text for words. */
+final class OutputFiles {
+
+    /** The longer side of a PNG, in pixels. */
+    private static final int PIXELS = 1600;
+    private static final double MOST_PER_INCH = 300;
+
+    private final Path folder;
+
+    OutputFiles(Path folder) {
+        this.folder = folder;
+        try {
+            Files.createDirectories(folder);
+        } catch (IOException e) {
+            throw new Refusal(Refusal.FILE, folder + ": the folder can't be made (" + e.getMessage() + "); name another with --out", e);
+        }
+    }
+
+    /** Writes an exhibit under names that begin with the cell's id; gives the names. */
+    List<String> write(String cell, Exhibit exhibit) {
+        List<String> names = new ArrayList<>();
+        write(cell, exhibit, names, new int[1]);
+        return names;
+    }
+
+    private void write(String cell, Exhibit exhibit, List<String> names, int[] count) {
+        if (exhibit instanceof Exhibit.Several several) {
+            several.parts().forEach(part -> write(cell, part, names, count));
+            return;
+        }
+        if (exhibit instanceof Exhibit.Nothing) {
+            return;
+        }
+        String base = safe(cell) + (count[0]++ == 0 ? "" : "-" + count[0]);
+        if (exhibit instanceof Exhibit.Drawn drawn) {
+            names.add(save(base + ".svg", svg(drawn.picture())));
+            names.add(save(base + ".png", png(drawn.picture(), PIXELS)));
+        } else if (exhibit instanceof Exhibit.Tabled tabled) {
+            names.add(save(base + ".csv", tabled.table().csv().getBytes(StandardCharsets.UTF_8)));
+        } else if (exhibit instanceof Exhibit.Words words) {
+            names.add(save(base + ".txt", (words.text() + "\n").getBytes(StandardCharsets.UTF_8)));
+        }
+    }
+
+    static byte[] png(Picture picture, int pixels) {
+        return PngWriter.write(picture, PngWriter.fitting(picture, pixels, pixels, MOST_PER_INCH), Colour.WHITE);
+    }
+
+    static byte[] svg(Picture picture) {
+        return SvgWriter.write(picture).getBytes(StandardCharsets.UTF_8);
+    }
+
+    /** Cell ids are letters, digits and the like; anything else becomes a line, so that a name stays in its folder. */
+    private static String safe(String id) {
+        return id.replaceAll("[^A-Za-z0-9_-]", "_");
+    }
+
+    String save(String name, byte[] bytes) {
+        save(folder.resolve(name), bytes);
+        return name;
+    }
+
+    /** Writes a file whole or not at all. */
+    static void save(Path file, byte[] bytes) {
+        try {
+            Path target = file.toAbsolutePath();
+            Files.createDirectories(target.getParent());
+            Path part = Files.createTempFile(target.getParent(), ".", ".part");
+            try {
+                Files.write(part, bytes);
+                Files.move(part, target, StandardCopyOption.REPLACE_EXISTING, StandardCopyOption.ATOMIC_MOVE);
+            } finally {
+                Files.deleteIfExists(part);
+            }
+        } catch (IOException e) {
+            throw new Refusal(Refusal.FILE, file + ": it can't be written (" + e.getMessage() + "); check the folder and its permissions", e);
+        }
+    }
+}
