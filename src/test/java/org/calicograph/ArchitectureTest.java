@@ -23,142 +23,142 @@ import org.junit.jupiter.api.Test;
 /** Holds the code to {@code docs/architecture.md}. */
 class ArchitectureTest {
 
-  private static final String ROOT = "org.calicograph.";
-  private static final Path SOURCES = Path.of("src/main/java/org/calicograph");
-  private static final int LONGEST_FILE = 400;
+    private static final String ROOT = "org.calicograph.";
+    private static final Path SOURCES = Path.of("src/main/java/org/calicograph");
+    private static final int LONGEST_FILE = 400;
 
-  /** A word of a name in camel case: the next letter, if any, begins another word. */
-  private static final Pattern VAGUE_WORD =
-      Pattern.compile("(Util|Utils|Utility|Utilities|Helper|Helpers|Manager|Impl|Common)(?![a-z])");
+    /** A word of a name in camel case: the next letter, if any, begins another word. */
+    private static final Pattern VAGUE_WORD =
+            Pattern.compile("(Util|Utils|Utility|Utilities|Helper|Helpers|Manager|Impl|Common)(?![a-z])");
 
-  private static House house;
-  private static JavaClasses classes;
+    private static House house;
+    private static JavaClasses classes;
 
-  @BeforeAll
-  static void read() throws IOException {
-    house = House.readFrom(Path.of("docs/architecture.md"));
-    classes = new ClassFileImporter().importPath("target/classes/org/calicograph");
-    assertThat(classes).as("compiled classes").isNotEmpty();
-  }
-
-  @Test
-  void every_package_is_in_the_table() {
-    Set<String> found = new TreeSet<>();
-    for (JavaClass each : classes) {
-      found.add(rowOf(each));
+    @BeforeAll
+    static void read() throws IOException {
+        house = House.readFrom(Path.of("docs/architecture.md"));
+        classes = new ClassFileImporter().importPath("target/classes/org/calicograph");
+        assertThat(classes).as("compiled classes").isNotEmpty();
     }
-    assertThat(house.packages()).containsAll(found);
-  }
 
-  @Test
-  void a_row_names_only_rows_above_it() {
-    List<String> order = List.copyOf(house.packages());
-    house.mayUse().forEach((name, used) ->
-        assertThat(order.subList(0, order.indexOf(name))).as("above " + name).containsAll(used));
-  }
-
-  @Test
-  void a_package_uses_only_what_its_row_allows() {
-    List<String> breaches = new ArrayList<>();
-    for (Dependency each : dependencies()) {
-      JavaClass used = each.getTargetClass().getBaseComponentType();
-      if (used.getName().startsWith(ROOT)
-          && !house.allows(rowOf(each.getOriginClass()), rowOf(used))) {
-        breaches.add(each.getDescription());
-      }
-    }
-    assertThat(breaches).isEmpty();
-  }
-
-  @Test
-  void a_library_is_used_only_in_its_place() {
-    List<String> breaches = new ArrayList<>();
-    for (Dependency each : dependencies()) {
-      String used = each.getTargetClass().getBaseComponentType().getName();
-      for (Map.Entry<String, String> library : house.onlyIn().entrySet()) {
-        if (used.startsWith(library.getKey() + ".")
-            && !isIn(library.getValue(), each.getOriginClass())) {
-          breaches.add(each.getDescription());
+    @Test
+    void every_package_is_in_the_table() {
+        Set<String> found = new TreeSet<>();
+        for (JavaClass each : classes) {
+            found.add(rowOf(each));
         }
-      }
+        assertThat(house.packages()).containsAll(found);
     }
-    assertThat(breaches).isEmpty();
-  }
 
-  @Test
-  void the_place_of_a_library_is_in_the_table() {
-    for (String place : house.onlyIn().values()) {
-      if (!place.equals("nowhere")) {
-        assertThat(house.packages()).contains(place.split("\\.")[0]);
-      }
+    @Test
+    void a_row_names_only_rows_above_it() {
+        List<String> order = List.copyOf(house.packages());
+        house.mayUse().forEach((name, used) ->
+                assertThat(order.subList(0, order.indexOf(name))).as("above " + name).containsAll(used));
     }
-  }
 
-  @Test
-  void every_package_says_what_it_promises() throws IOException {
-    List<Path> silent = new ArrayList<>();
-    for (Path folder : below(SOURCES, Files::isDirectory)) {
-      try (Stream<Path> files = Files.list(folder)) {
-        boolean holdsCode = files.anyMatch(file -> file.toString().endsWith(".java"));
-        if (holdsCode && !Files.exists(folder.resolve("package-info.java"))) {
-          silent.add(folder);
+    @Test
+    void a_package_uses_only_what_its_row_allows() {
+        List<String> breaches = new ArrayList<>();
+        for (Dependency each : dependencies()) {
+            JavaClass used = each.getTargetClass().getBaseComponentType();
+            if (used.getName().startsWith(ROOT)
+                    && !house.allows(rowOf(each.getOriginClass()), rowOf(used))) {
+                breaches.add(each.getDescription());
+            }
         }
-      }
+        assertThat(breaches).isEmpty();
     }
-    assertThat(silent).as("folders without package-info.java").isEmpty();
-  }
 
-  @Test
-  void no_class_has_a_vague_name() {
-    List<String> vague = new ArrayList<>();
-    for (JavaClass each : classes) {
-      String name = each.getSimpleName().replace("CommonMark", "");
-      if (VAGUE_WORD.matcher(name).find()) {
-        vague.add(each.getName());
-      }
-    }
-    assertThat(vague).isEmpty();
-  }
-
-  @Test
-  void no_source_file_is_longer_than_400_lines() throws IOException {
-    List<String> tooLong = new ArrayList<>();
-    for (String root : List.of("src/main/java", "src/test/java", "src/bench/java", "stdlib")) {
-      for (Path file : below(Path.of(root), path -> path.toString().endsWith(".java"))) {
-        int lines = Files.readAllLines(file).size();
-        if (lines > LONGEST_FILE) {
-          tooLong.add(file + " has " + lines + " lines");
+    @Test
+    void a_library_is_used_only_in_its_place() {
+        List<String> breaches = new ArrayList<>();
+        for (Dependency each : dependencies()) {
+            String used = each.getTargetClass().getBaseComponentType().getName();
+            for (Map.Entry<String, String> library : house.onlyIn().entrySet()) {
+                if (used.startsWith(library.getKey() + ".")
+                        && !isIn(library.getValue(), each.getOriginClass())) {
+                    breaches.add(each.getDescription());
+                }
+            }
         }
-      }
+        assertThat(breaches).isEmpty();
     }
-    assertThat(tooLong).isEmpty();
-  }
 
-  private static List<Dependency> dependencies() {
-    return classes.stream().flatMap(each -> each.getDirectDependenciesFromSelf().stream()).toList();
-  }
-
-  /** The row that a class stands in: {@code drawing} for any class of the package or below it. */
-  private static String rowOf(JavaClass each) {
-    String packageName = each.getPackageName();
-    return packageName.startsWith(ROOT)
-        ? packageName.substring(ROOT.length()).split("\\.")[0]
-        : packageName;
-  }
-
-  /** Whether a class stands in a package, or its name begins as the place does. */
-  private static boolean isIn(String place, JavaClass each) {
-    return place.contains(".")
-        ? each.getName().startsWith(ROOT + place)
-        : rowOf(each).equals(place);
-  }
-
-  private static List<Path> below(Path root, Predicate<Path> wanted) throws IOException {
-    if (!Files.exists(root)) {
-      return List.of();
+    @Test
+    void the_place_of_a_library_is_in_the_table() {
+        for (String place : house.onlyIn().values()) {
+            if (!place.equals("nowhere")) {
+                assertThat(house.packages()).contains(place.split("\\.")[0]);
+            }
+        }
     }
-    try (Stream<Path> found = Files.walk(root)) {
-      return found.filter(wanted).sorted().toList();
+
+    @Test
+    void every_package_says_what_it_promises() throws IOException {
+        List<Path> silent = new ArrayList<>();
+        for (Path folder : below(SOURCES, Files::isDirectory)) {
+            try (Stream<Path> files = Files.list(folder)) {
+                boolean holdsCode = files.anyMatch(file -> file.toString().endsWith(".java"));
+                if (holdsCode && !Files.exists(folder.resolve("package-info.java"))) {
+                    silent.add(folder);
+                }
+            }
+        }
+        assertThat(silent).as("folders without package-info.java").isEmpty();
     }
-  }
+
+    @Test
+    void no_class_has_a_vague_name() {
+        List<String> vague = new ArrayList<>();
+        for (JavaClass each : classes) {
+            String name = each.getSimpleName().replace("CommonMark", "");
+            if (VAGUE_WORD.matcher(name).find()) {
+                vague.add(each.getName());
+            }
+        }
+        assertThat(vague).isEmpty();
+    }
+
+    @Test
+    void no_source_file_is_longer_than_400_lines() throws IOException {
+        List<String> tooLong = new ArrayList<>();
+        for (String root : List.of("src/main/java", "src/test/java", "src/bench/java", "stdlib")) {
+            for (Path file : below(Path.of(root), path -> path.toString().endsWith(".java"))) {
+                int lines = Files.readAllLines(file).size();
+                if (lines > LONGEST_FILE) {
+                    tooLong.add(file + " has " + lines + " lines");
+                }
+            }
+        }
+        assertThat(tooLong).isEmpty();
+    }
+
+    private static List<Dependency> dependencies() {
+        return classes.stream().flatMap(each -> each.getDirectDependenciesFromSelf().stream()).toList();
+    }
+
+    /** The row that a class stands in: {@code drawing} for any class of the package or below it. */
+    private static String rowOf(JavaClass each) {
+        String packageName = each.getPackageName();
+        return packageName.startsWith(ROOT)
+                ? packageName.substring(ROOT.length()).split("\\.")[0]
+                : packageName;
+    }
+
+    /** Whether a class stands in a package, or its name begins as the place does. */
+    private static boolean isIn(String place, JavaClass each) {
+        return place.contains(".")
+                ? each.getName().startsWith(ROOT + place)
+                : rowOf(each).equals(place);
+    }
+
+    private static List<Path> below(Path root, Predicate<Path> wanted) throws IOException {
+        if (!Files.exists(root)) {
+            return List.of();
+        }
+        try (Stream<Path> found = Files.walk(root)) {
+            return found.filter(wanted).sorted().toList();
+        }
+    }
 }
