@@ -32,6 +32,11 @@ class NotebookLaws {
         assertThat(text).endsWith("}\n").doesNotContain("\r");
     }
 
+    @Property(tries = 100)
+    void what_is_written_conforms_to_the_schema(@ForAll("notebooks") Notebook notebook) {
+        assertThat(NotebookSchema.objections(NotebookWriter.write(notebook))).isEmpty();
+    }
+
     @Property(tries = 300)
     void joining_undoes_splitting(@ForAll("notebooks") Notebook notebook, @ForAll int seed) {
         List<Cell> long_ = notebook.cells().stream().filter(c -> c.lines().size() > 1).toList();
