@@ -7,7 +7,9 @@ import static org.calicograph.measure.Length.inches;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.Stream;
+import org.calicograph.Golden;
 import org.calicograph.geometry.Box;
 import org.calicograph.geometry.Region;
 import org.calicograph.measure.Angle;
@@ -18,6 +20,7 @@ import org.calicograph.quilt.Cover;
 import org.calicograph.quilt.Medallion;
 import org.calicograph.quilt.Patch;
 import org.calicograph.quilt.Patchwork;
+import org.calicograph.show.PatchworkPicture;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -59,6 +62,17 @@ class StdlibBlocksTest {
         double sum = block.patches().stream().mapToDouble(p -> p.shape().area().squareInches()).sum();
         assertThat(sum).isCloseTo(block.outline().area().squareInches(), within(1e-6 * sum));
         Cover.check(block.name(), block.outline(), block.patches().stream().map(p -> new Cover.Part(p.id(), p.shape())).toList());
+    }
+
+    static Stream<Patchwork> atTwelveInches() {
+        return blocks(inches(12));
+    }
+
+    @ParameterizedTest
+    @MethodSource("atTwelveInches")
+    void every_block_looks_as_it_was_accepted(Patchwork block) {
+        String name = block.name().toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-") + "-" + block.patchCount();
+        Golden.picture("stdlib/" + name, PatchworkPicture.of(block));
     }
 
     @Test
