@@ -41,7 +41,7 @@ public record Arrangement(List<Segment> edges, List<Region> faces, List<Segment>
     }
 
     public static Arrangement ofSegments(List<Segment> segments) {
-        List<Segment> edges = cut(segments.stream().filter(s -> s.length() > SNAP).toList());
+        List<Segment> edges = pieces(segments);
         Map<List<Coordinate>, Segment> chords = new HashMap<>();
         Polygonizer polygonizer = new Polygonizer();
         for (Segment edge : edges) {
@@ -61,6 +61,11 @@ public record Arrangement(List<Segment> edges, List<Region> faces, List<Segment>
                 .thenComparingDouble(r -> grid(r.centroid().y()))
                 .thenComparingDouble(r -> grid(r.centroid().x())));
         return new Arrangement(edges, faces, loose(polygonizer, chords));
+    }
+
+    /** The segments cut where they meet, none twice, without looking for faces. Those shorter than {@link #SNAP} go. */
+    public static List<Segment> pieces(List<? extends Segment> segments) {
+        return cut(segments.stream().filter(s -> s.length() > SNAP).map(s -> (Segment) s).toList());
     }
 
     private static double grid(double inches) {

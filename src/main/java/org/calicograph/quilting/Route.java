@@ -1,0 +1,205 @@
+package org.calicograph.quilting;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.calicograph.geometry.Arrangement;
+import org.calicograph.geometry.Path;
+import org.calicograph.geometry.Point;
+import org.calicograph.geometry.Segment;
+
+/**
+ * Lines in sewing order: the fewest starts, and with those the least length gone over again.
+ *
+ * @param runs   each sewn in one go, in order
+ * @param bound  no route with as few starts is shorter, in inches
+ * @param exact  true if no shorter one exists
+ * @param matching the matching's share of the time taken, from 0 to 1
+ */
+public record Route(List<Run> runs, double bound, boolean exact, double matching) {
+
+    /** One piece of line in the order of sewing. */
+    public record Pass(Segment line, Kind kind) { }
+
+    /** Sewn for the first time, over a line already planned, or along a line lent for travelling. */
+    public enum Kind { NEW, AGAIN, TRAVEL }
+
+    /** From one start to one stop. */
+    public record Run(List<Pass> passes) {
+        public Run {
+            passes = List.copyOf(passes);
+        }
+
+        public Path path() {
+            return new Path(passes.stream().map(Pass::line).toList());
+        }
+
+        public double length() {
+            return passes.stream().mapToDouble(p -> p.line().length()).sum();
+        }
+
+        Run reversed() {
+            List<Pass> back = new ArrayList<>();
+            for (int i = passes.size() - 1; i >= 0; i--) {
+                back.add(new Pass(passes.get(i).line().reversed(), passes.get(i).kind()));
+            }
+            // What is sewn second is what is gone over again.
+            java.util.Set<List<Object>> seen = new java.util.HashSet<>();
+            List<Pass> named = new ArrayList<>();
+            for (Pass p : back) {
+                boolean first = seen.add(keyOf(p.line()));
+                named.add(p.kind() == Kind.TRAVEL ? p : new Pass(p.line(), first ? Kind.NEW : Kind.AGAIN));
+            }
+            return new Run(named);
+        }
+    }
+
+    public Route {
+        runs = List.copyOf(runs);
+    }
+
+    /** The route over the lines, cut where they cross, starting near the top left. */
+    public static Route over(Collection<Path> lines) {
+        return over(lines, List.of(), Point.ORIGIN);
+    }
+
+    /**
+     * @param lines  to be sewn, every one
+     * @param lent   lines that may be travelled along to get from one to the other: seams, echoes
+     * @param near   where the sewing begins, as near as the fewest starts allow
+     * @throws IllegalArgumentException if there is nothing to sew
+     */
+    public static Route over(Collection<Path> lines, Collection<Path> lent, Point near) {
+        if (lines.isEmpty()) {
+            throw new IllegalArgumentException("a route over no lines has no start; give it at least one line");
+        }
+        List<Segment> all = new ArrayList<>();
+        lines.forEach(p -> all.addAll(p.segments()));
+        int count = all.size();
+        lent.forEach(p -> all.addAll(p.segments()));
+        List<Segment> pieces = Arrangement.pieces(all);
+        java.util.Set<List<Object>> toSew = new java.util.HashSet<>();
+        if (!lent.isEmpty()) {
+            RequiredPieces required = RequiredPieces.of(all.subList(0, count));
+            pieces.stream().filter(required::holds).forEach(s -> toSew.add(keyOf(s)));
+        }
+        Map<Point, Integer> corners = new HashMap<>();
+        List<Net.Edge> edges = new ArrayList<>();
+        for (Segment s : pieces) {
+            int from = corners.computeIfAbsent(s.from(), k -> corners.size());
+            int to = corners.computeIfAbsent(s.to(), k -> corners.size());
+            edges.add(new Net.Edge(from, to, s.length(), lent.isEmpty() || toSew.contains(keyOf(s))));
+        }
+        Net net = new Net(corners.size(), edges);
+        Postman postman = Postman.of(net, Postman.Ends.OPEN);
+        return new Route(ordered(runs(net, pieces, postman.times(), near), near), postman.bound(), postman.exact(), postman.matching());
+    }
+
+    /** A segment whichever way it runs. */
+    static List<Object> keyOf(Segment s) {
+        Point a = s.from();
+        Point b = s.to();
+        boolean inOrder = a.x() < b.x() || a.x() == b.x() && a.y() <= b.y();
+        Point m = s.middle();
+        List<Object> middle = List.of(Math.rint(m.x() * 1e5), Math.rint(m.y() * 1e5));
+        return inOrder ? List.of(a, b, middle) : List.of(b, a, middle);
+    }
+
+    private static List<Run> runs(Net net, List<Segment> pieces, List<Integer> times, Point near) {
+        Groups groups = new Groups(net.corners());
+        for (int i = 0; i < times.size(); i++) {
+            if (times.get(i) > 0) {
+                groups.join(net.edges().get(i).from(), net.edges().get(i).to());
+            }
+        }
+        Map<Integer, List<Integer>> parts = new java.util.TreeMap<>();
+        for (int i = 0; i < times.size(); i++) {
+            for (int k = 0; k < times.get(i); k++) {
+                parts.computeIfAbsent(groups.of(net.edges().get(i).from()), g -> new ArrayList<>()).add(i);
+            }
+        }
+        List<Run> runs = new ArrayList<>();
+        for (List<Integer> part : parts.values()) {
+            Map<Integer, Integer> number = new HashMap<>();
+            List<Net.Edge> edges = new ArrayList<>();
+            for (int i : part) {
+                Net.Edge e = net.edges().get(i);
+                edges.add(new Net.Edge(number.computeIfAbsent(e.from(), k -> number.size()),
+                        number.computeIfAbsent(e.to(), k -> number.size()), e.length(), true));
+            }
+            Trail.Bend bend = (a, atEnd, b, fromEnd) -> bend(pieces.get(part.get(a)), atEnd, pieces.get(part.get(b)), fromEnd,
+                    part.get(a).equals(part.get(b)));
+            int first = 0;
+            for (int i = 1; i < part.size(); i++) {
+                if (pieces.get(part.get(i)).from().distance(near) < pieces.get(part.get(first)).from().distance(near)) {
+                    first = i;
+                }
+            }
+            boolean[] sewn = new boolean[pieces.size()];
+            List<Pass> passes = new ArrayList<>();
+            for (Trail.Step step : new Trail(new Net(number.size(), edges), bend).steps(first)) {
+                int i = part.get(step.edge());
+                Segment s = step.reversed() ? pieces.get(i).reversed() : pieces.get(i);
+                Kind kind = !net.edges().get(i).required() ? Kind.TRAVEL : sewn[i] ? Kind.AGAIN : Kind.NEW;
+                sewn[i] = true;
+                passes.add(new Pass(s, kind));
+            }
+            runs.add(new Run(passes));
+        }
+        return runs;
+    }
+
+    /** Radians from straight on; turning back on the same line is the last choice. */
+    private static double bend(Segment a, boolean aEnd, Segment b, boolean bEnd, boolean same) {
+        Point in = aEnd ? a.heading(1) : a.heading(0).times(-1);
+        Point out = bEnd ? b.heading(1).times(-1) : b.heading(0);
+        return Math.abs(Math.atan2(in.cross(out), in.dot(out))) + (same ? 1 : 0);
+    }
+
+    /** Each run begins at whichever end is nearer, the next run is the nearest one left. */
+    private static List<Run> ordered(List<Run> runs, Point near) {
+        List<Run> left = new ArrayList<>(runs);
+        List<Run> out = new ArrayList<>();
+        Point here = near;
+        while (!left.isEmpty()) {
+            Point at = here;
+            Run next = left.stream().min(Comparator.comparingDouble(r -> Math.min(start(r).distance(at), stop(r).distance(at)))).orElseThrow();
+            left.remove(next);
+            Run run = stop(next).distance(at) < start(next).distance(at) - 1e-9 ? next.reversed() : next;
+            out.add(run);
+            here = stop(run);
+        }
+        return out;
+    }
+
+    static Point start(Run run) {
+        return run.passes().get(0).line().from();
+    }
+
+    static Point stop(Run run) {
+        return run.passes().get(run.passes().size() - 1).line().to();
+    }
+
+    public int starts() {
+        return runs.size();
+    }
+
+    /** The length of the whole route, in inches. */
+    public double length() {
+        return runs.stream().mapToDouble(Run::length).sum();
+    }
+
+    /** The length sewn more than once or along lent lines, in inches. */
+    public double retraced() {
+        return runs.stream().flatMap(r -> r.passes().stream()).filter(p -> p.kind() != Kind.NEW)
+                .mapToDouble(p -> p.line().length()).sum();
+    }
+
+    /** The paths in sewing order, one a run. */
+    public List<Path> paths() {
+        return runs.stream().map(Run::path).toList();
+    }
+}
