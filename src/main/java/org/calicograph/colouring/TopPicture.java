@@ -2,6 +2,7 @@ package org.calicograph.colouring;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.calicograph.drawing.Paint;
 import org.calicograph.drawing.Pen;
 import org.calicograph.drawing.Picture;
 import org.calicograph.fabric.Colour;
@@ -27,9 +28,8 @@ final class TopPicture {
         double seam = patches.size() > 600 ? 0 : 0.006 / scale;
         List<Picture> shapes = new ArrayList<>(patches.size());
         for (Patch p : patches) {
-            Colour colour = p.fabric().colour();
-            Pen pen = seam > 0 ? SEAM.wide(seam) : Pen.of(colour, 0.002 / scale);
-            shapes.add(Picture.of(p.shape()).filled(colour).outlined(pen).labelled(p.id(), p.title()));
+            Pen pen = seam > 0 ? SEAM.wide(seam) : Pen.of(p.fabric().colour(), 0.002 / scale);
+            shapes.add(Picture.of(p.shape()).filled(Paint.of(p.fabric())).outlined(pen).labelled(p.id(), p.title()));
         }
         return Picture.group(shapes).scaled(scale);
     }

@@ -20,6 +20,7 @@ final class PdfPage implements Surface, AutoCloseable {
 
     private final PDPageContentStream out;
     private final PdfWriter.Face face;
+    private final PdfCloths cloths;
     private final Map<Double, PDExtendedGraphicsState> opacities = new HashMap<>();
     // What the page is set to now; setting it again would only make the file longer.
     private int fill;
@@ -31,6 +32,7 @@ final class PdfPage implements Surface, AutoCloseable {
     PdfPage(PDDocument document, PDPage page, PdfWriter.Face face) throws IOException {
         this.out = new PDPageContentStream(document, page, PDPageContentStream.AppendMode.OVERWRITE, true);
         this.face = face;
+        this.cloths = new PdfCloths(document, page);
         out.setLineJoinStyle(1);
         out.setLineCapStyle(1);
         out.setNonStrokingColor(0f, 0f, 0f);
@@ -44,7 +46,7 @@ final class PdfPage implements Surface, AutoCloseable {
 
     @Override
     public void shape(Picture.Shape shape, Transform onto) {
-        boolean filled = shape.fill() instanceof Paint.Flat;
+        boolean filled = !(shape.fill() instanceof Paint.None);
         boolean drawn = shape.pen().draws();
         if (!filled && !drawn) {
             return;
@@ -54,6 +56,10 @@ final class PdfPage implements Surface, AutoCloseable {
             if (placed.fill() instanceof Paint.Flat flat) {
                 fill(flat.colour());
                 opacity(flat.opacity());
+            } else if (placed.fill() instanceof Paint.Printed printed) {
+                out.setNonStrokingColor(cloths.colour(printed));
+                fill = -1;
+                opacity(1);
             }
             if (drawn) {
                 pen(placed.pen());

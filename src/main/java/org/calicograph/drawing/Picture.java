@@ -41,7 +41,7 @@ public sealed interface Picture permits Picture.Shape, Picture.Lettering, Pictur
             return new Shape(paths, fill, with);
         }
 
-        /** The same shape with a transform applied to its paths; its pen grows with it. */
+        /** The same shape with a transform applied to its paths and its cloth; its pen grows with it. */
         public Shape onto(Transform t) {
             if (t.equals(Transform.IDENTITY)) {
                 return this;
@@ -49,7 +49,7 @@ public sealed interface Picture permits Picture.Shape, Picture.Lettering, Pictur
             double grown = t.scale();
             Pen scaled = grown == 1 || !pen.draws() ? pen
                     : new Pen(pen.colour(), pen.width() * grown, pen.dashes().stream().map(d -> d * grown).toList());
-            return new Shape(paths.stream().map(p -> p.transformed(t)).toList(), fill, scaled);
+            return new Shape(paths.stream().map(p -> p.transformed(t)).toList(), fill.onto(t), scaled);
         }
     }
 

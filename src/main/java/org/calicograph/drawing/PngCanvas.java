@@ -4,16 +4,22 @@ import java.awt.AlphaComposite;
 import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.Graphics2D;
+import java.awt.Image;
 import java.awt.RenderingHints;
+import java.awt.TexturePaint;
 import java.awt.geom.AffineTransform;
+import java.awt.geom.NoninvertibleTransformException;
 import java.awt.geom.Path2D;
+import java.awt.geom.Rectangle2D;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.HashMap;
 import java.util.Map;
 import org.apache.fontbox.ttf.GlyphData;
+import org.calicograph.fabric.Cloth;
 import org.calicograph.fabric.Colour;
+import org.calicograph.fabric.Photo;
 import org.calicograph.geometry.Path;
 import org.calicograph.geometry.Point;
 import org.calicograph.geometry.Transform;
@@ -25,6 +31,7 @@ final class PngCanvas implements Surface {
     private static final Map<Integer, Path2D> GLYPHS = new HashMap<>();
 
     private final Graphics2D g;
+    private final Map<Tile, BufferedImage> tiles = new HashMap<>();
 
     PngCanvas(BufferedImage image, Colour ground) {
         g = image.createGraphics();
@@ -55,12 +62,51 @@ final class PngCanvas implements Surface {
                 g.fill(outline);
             }
         }
+        if (shape.fill() instanceof Paint.Printed printed) {
+            cloth(printed, outline, onto);
+        }
         if (shape.pen().draws()) {
             g.setColor(new Color(shape.pen().colour().packed()));
             g.setStroke(stroke(shape.pen(), onto.scale()));
             g.draw(outline);
         }
     }
+
+    private void cloth(Paint.Printed printed, Path2D outline, Transform onto) {
+        Transform lay = printed.lay().then(onto);
+        AffineTransform there = new AffineTransform(lay.a(), lay.b(), lay.c(), lay.d(), lay.e(), lay.f());
+        Cloth cloth = printed.cloth();
+        int across = (int) Math.max(1, Math.ceil(cloth.repeat().inInches() * lay.scale()));
+        try {
+            java.awt.Shape onCloth = there.createInverse().createTransformedShape(outline);
+            AffineTransform before = g.getTransform();
+            g.transform(there);
+            g.setRenderingHint(RenderingHints.KEY_INTERPOLATION, RenderingHints.VALUE_INTERPOLATION_BILINEAR);
+            g.setPaint(new TexturePaint(tile(cloth.photo(), across),
+                    new Rectangle2D.Double(0, 0, cloth.repeat().inInches(), cloth.height().inInches())));
+            g.fill(onCloth);
+            g.setTransform(before);
+        } catch (NoninvertibleTransformException e) {
+            return; // flattened to a line: nothing of it shows
+        }
+    }
+
+    /** One repeat, averaged down to about the pixels that it will cover, so that fine prints don't shimmer. */
+    private BufferedImage tile(Photo photo, int across) {
+        if (photo.width() < 2 * across) {
+            return tiles.computeIfAbsent(new Tile(photo, photo.width()), t -> PngWriter.image(photo));
+        }
+        return tiles.computeIfAbsent(new Tile(photo, across), t -> {
+            int down = Math.max(1, (int) Math.round((double) across * photo.height() / photo.width()));
+            BufferedImage small = new BufferedImage(across, down, BufferedImage.TYPE_INT_RGB);
+            Graphics2D pen = small.createGraphics();
+            pen.drawImage(PngWriter.image(photo).getScaledInstance(across, down, Image.SCALE_AREA_AVERAGING), 0, 0, null);
+            pen.dispose();
+            return small;
+        });
+    }
+
+    private record Tile(Photo photo, int across) { }
 
     private static BasicStroke stroke(Pen pen, double grown) {
         float width = (float) (pen.width() * grown);

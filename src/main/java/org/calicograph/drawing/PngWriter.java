@@ -10,6 +10,7 @@ import java.util.zip.CRC32;
 import java.util.zip.Deflater;
 import java.util.zip.DeflaterOutputStream;
 import org.calicograph.fabric.Colour;
+import org.calicograph.fabric.Photo;
 import org.calicograph.geometry.Box;
 import org.calicograph.geometry.Transform;
 
@@ -63,6 +64,35 @@ public final class PngWriter {
         double across = box.width() == 0 ? most : width / box.width();
         double down = box.height() == 0 ? most : height / box.height();
         return Math.min(most, Math.min(across, down));
+    }
+
+    /** A photograph as a file, on white. */
+    static byte[] write(Photo photo) {
+        return file(image(photo), 96);
+    }
+
+    /** The pixels of a photograph, on white. */
+    static BufferedImage image(Photo photo) {
+        int w = photo.width();
+        BufferedImage image = new BufferedImage(w, photo.height(), BufferedImage.TYPE_INT_RGB);
+        int[] row = new int[w];
+        for (int y = 0; y < photo.height(); y++) {
+            for (int x = 0; x < w; x++) {
+                int p = photo.pixel(x, y);
+                row[x] = p >>> 24 == 255 ? p : onWhite(p);
+            }
+            image.setRGB(0, y, w, 1, row, 0, w);
+        }
+        return image;
+    }
+
+    private static int onWhite(int p) {
+        int a = p >>> 24;
+        int rgb = 0;
+        for (int shift = 16; shift >= 0; shift -= 8) {
+            rgb |= ((p >> shift & 255) * a + 255 * (255 - a) + 127) / 255 << shift;
+        }
+        return rgb;
     }
 
     private static byte[] file(BufferedImage image, double pixelsPerInch) {

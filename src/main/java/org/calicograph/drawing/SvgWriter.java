@@ -1,7 +1,10 @@
 package org.calicograph.drawing;
 
+import java.util.Base64;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import org.calicograph.fabric.Colour;
 import org.calicograph.geometry.Arc;
@@ -23,6 +26,7 @@ public final class SvgWriter implements Surface {
 
     private final SvgText out = new SvgText();
     private final Set<String> ids = new HashSet<>();
+    private final Map<Paint.Printed, String> patterns = new HashMap<>();
     private final String prefix;
 
     private SvgWriter(String prefix) {
@@ -78,14 +82,18 @@ public final class SvgWriter implements Surface {
 
     @Override
     public void shape(Picture.Shape shape, Transform onto) {
-        boolean filled = shape.fill() instanceof Paint.Flat;
+        boolean filled = !(shape.fill() instanceof Paint.None);
         if (!filled && !shape.pen().draws()) {
             return;
         }
         Picture.Shape placed = shape.onto(onto);
+        String cloth = placed.fill() instanceof Paint.Printed printed ? pattern(printed) : "";
         out.raw("<path d=\"");
         placed.paths().forEach(this::path);
         out.raw("\"");
+        if (!cloth.isEmpty()) {
+            out.raw(" fill=\"url(#").raw(cloth).raw(")\"");
+        }
         if (shape.fill() instanceof Paint.Flat flat) {
             attribute("fill", flat.colour());
             if (flat.opacity() < 1) {
@@ -96,6 +104,24 @@ public final class SvgWriter implements Surface {
             pen(placed.pen());
         }
         out.raw("/>\n");
+    }
+
+    /** The name of the pattern of a cloth, written when it is first used. */
+    private String pattern(Paint.Printed printed) {
+        return patterns.computeIfAbsent(printed, p -> {
+            String id = unique("cloth");
+            Transform lay = p.lay();
+            out.raw("<pattern id=\"").raw(id).raw("\" patternUnits=\"userSpaceOnUse\" width=\"").fine(p.cloth().repeat().inInches())
+                    .raw("\" height=\"").fine(p.cloth().height().inInches()).raw("\" patternTransform=\"matrix(");
+            for (double part : new double[] {lay.a(), lay.b(), lay.c(), lay.d(), lay.e()}) {
+                out.fine(part).raw(" ");
+            }
+            out.fine(lay.f()).raw(")\"><image width=\"").fine(p.cloth().repeat().inInches()).raw("\" height=\"")
+                    .fine(p.cloth().height().inInches())
+                    .raw("\" preserveAspectRatio=\"none\" xmlns:xlink=\"http://www.w3.org/1999/xlink\" xlink:href=\"data:image/png;base64,")
+                    .raw(Base64.getEncoder().encodeToString(PngWriter.write(p.cloth().photo()))).raw("\"/></pattern>\n");
+            return id;
+        });
     }
 
     private void pen(Pen pen) {

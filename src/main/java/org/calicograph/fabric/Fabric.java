@@ -47,8 +47,9 @@ public record Fabric(String name, Colour colour, Print print, Length usableWidth
         return new Fabric(other, colour, print, usableWidth, inHand, price);
     }
 
+    /** In another colour; a picture of the cloth, which would contradict it, is put away. */
     public Fabric coloured(Colour other) {
-        return new Fabric(name, other, print, usableWidth, inHand, price);
+        return new Fabric(name, other, print.unpictured(), usableWidth, inHand, price);
     }
 
     public Fabric printed(Print other) {

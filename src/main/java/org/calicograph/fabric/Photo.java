@@ -10,6 +10,7 @@ public final class Photo {
     private final int height;
     private final int[] pixels;
     private final int hash;
+    private Colour mean; // found when first asked for; the same whoever finds it
 
     private Photo(int width, int height, int[] pixels) {
         this.width = width;
@@ -83,6 +84,13 @@ public final class Photo {
 
     /** The mean of the light that the pixels give, clear ones left out; white if all are clear. */
     public Colour meanColour() {
+        if (mean == null) {
+            mean = meanOfAll();
+        }
+        return mean;
+    }
+
+    private Colour meanOfAll() {
         double[] sum = new double[3];
         double weight = 0;
         for (int p : pixels) {

@@ -41,6 +41,11 @@ public record Print(Scale scale, Direction direction, Optional<Cloth> picture) {
         return new Print(scale, way, picture);
     }
 
+    /** The same without its picture. */
+    public Print unpictured() {
+        return picture.isEmpty() ? this : new Print(scale, direction, Optional.empty());
+    }
+
     public Print pictured(Cloth cloth) {
         return new Print(scale, direction, Optional.of(cloth));
     }

@@ -24,7 +24,8 @@ final class PictureJson {
         Map<String, Json> fields = new LinkedHashMap<>();
         if (picture instanceof Picture.Shape shape) {
             fields.put("paths", new Json.Arr(shape.paths().stream().map(p -> Json.of(PathText.write(p))).toList()));
-            if (shape.fill() instanceof Paint.Flat flat) {
+            // A print is saved as the colour it reads as: photographs would swell the file.
+            if (shape.fill().plain() instanceof Paint.Flat flat) {
                 fields.put("fill", Json.of(flat.colour().hex()));
                 if (flat.opacity() < 1) {
                     fields.put("opacity", number(flat.opacity()));

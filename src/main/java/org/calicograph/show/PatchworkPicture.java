@@ -44,7 +44,7 @@ public final class PatchworkPicture {
     }
 
     static Picture patch(Patch patch, double seam) {
-        return Picture.of(patch.shape()).filled(patch.fabric().colour()).outlined(Pen.of(THREAD, seam))
+        return Picture.of(patch.shape()).filled(Paint.of(patch.fabric())).outlined(Pen.of(THREAD, seam))
                 .labelled(patch.id(), patch.title());
     }
 

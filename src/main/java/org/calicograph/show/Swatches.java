@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.calicograph.drawing.Exhibit;
+import org.calicograph.drawing.Paint;
 import org.calicograph.drawing.Pen;
 import org.calicograph.drawing.Picture;
 import org.calicograph.drawing.Table;
@@ -51,9 +52,16 @@ final class Swatches {
             return Optional.of(Exhibit.several(Exhibit.of(stash(stash), stash.toString()), Exhibit.of(table(stash))));
         }
         if (value instanceof Fabric fabric) {
-            return Optional.of(Exhibit.of(chip(0, 0, 2, 1.25, fabric.colour()), words(fabric)));
+            return Optional.of(Exhibit.of(cloth(fabric), words(fabric)));
         }
         return Optional.empty();
+    }
+
+    /** Cloth at true scale: two repeats where there is a picture, and at least 2 by 1 1/4 in. */
+    private static Picture cloth(Fabric fabric) {
+        double width = fabric.print().picture().map(c -> Math.max(2, 2 * c.repeat().inInches())).orElse(2.0);
+        double height = fabric.print().picture().map(c -> Math.max(1.25, 2 * c.height().inInches())).orElse(1.25);
+        return Picture.of(Path.rectangle(new Box(0, 0, width, height))).filled(Paint.of(fabric)).outlined(EDGE);
     }
 
     static Picture chip(double x, double y, double width, double height, Colour colour) {
@@ -154,7 +162,7 @@ final class Swatches {
             Fabric f = fabrics.get(i);
             double x = i % 4 * 1.85;
             double y = i / 4 * 1.65;
-            parts.add(chip(x, y, 1.65, 1, f.colour()).labelled(f.name(), words(f)));
+            parts.add(Picture.of(Path.rectangle(new Box(x, y, x + 1.65, y + 1))).filled(Paint.of(f)).outlined(EDGE).labelled(f.name(), words(f)));
             parts.add(line(f.name(), x, y + 1.19));
             parts.add(line(f.inHand().words(), x, y + 1.37));
         }

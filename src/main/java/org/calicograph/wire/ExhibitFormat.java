@@ -13,7 +13,9 @@ import org.calicograph.drawing.Paint;
 import org.calicograph.drawing.Pen;
 import org.calicograph.drawing.Picture;
 import org.calicograph.drawing.Table;
+import org.calicograph.fabric.Cloth;
 import org.calicograph.fabric.Colour;
+import org.calicograph.fabric.Photo;
 import org.calicograph.geometry.Arc;
 import org.calicograph.geometry.Cubic;
 import org.calicograph.geometry.Line;
@@ -21,6 +23,7 @@ import org.calicograph.geometry.Path;
 import org.calicograph.geometry.Point;
 import org.calicograph.geometry.Segment;
 import org.calicograph.geometry.Transform;
+import org.calicograph.measure.Length;
 
 /**
  * Exhibits as bytes and back, with nothing lost: the value read equals the value written.
@@ -192,8 +195,26 @@ public final class ExhibitFormat {
                     colour(flat.colour());
                     number(flat.opacity());
                 }
+            } else if (paint instanceof Paint.Printed printed) {
+                tag(2);
+                if (isNew(printed)) {
+                    photo(printed.cloth().photo());
+                    number(printed.cloth().repeat().inInches());
+                    transform(printed.lay());
+                }
             } else {
                 tag(0);
+            }
+        }
+
+        private void photo(Photo photo) {
+            if (isNew(photo)) {
+                count(photo.width());
+                count(photo.height());
+                room(4 * photo.count());
+                for (int i = 0; i < photo.count(); i++) {
+                    out.putInt(photo.pixel(i));
+                }
             }
         }
 
@@ -344,8 +365,7 @@ public final class ExhibitFormat {
                     return new Picture.Lettering(text(), point(), in.getDouble(), Picture.Anchor.values()[in.get()],
                             Picture.Weight.values()[in.get()], colour());
                 case GROUP: {
-                    Transform t = in.get() == 0 ? Transform.IDENTITY : new Transform(in.getDouble(), in.getDouble(), in.getDouble(),
-                            in.getDouble(), in.getDouble(), in.getDouble());
+                    Transform t = transform();
                     Optional<Picture.Label> label = in.get() == 0 ? Optional.empty() : Optional.of(new Picture.Label(text(), text()));
                     int n = count();
                     List<Picture> parts = new ArrayList<>(n);
@@ -359,8 +379,31 @@ public final class ExhibitFormat {
             }
         }
 
+        private Transform transform() {
+            return in.get() == 0 ? Transform.IDENTITY : new Transform(in.getDouble(), in.getDouble(), in.getDouble(),
+                    in.getDouble(), in.getDouble(), in.getDouble());
+        }
+
+        private Photo photo() {
+            return remembered(() -> {
+                int width = in.getInt();
+                int height = in.getInt();
+                if (width < 1 || height < 1 || (long) width * height > in.remaining() / 4) {
+                    throw new IllegalArgumentException("a photograph of " + width + " x " + height + " pixels in " + in.remaining() + " bytes");
+                }
+                int[] pixels = new int[width * height];
+                in.asIntBuffer().get(pixels);
+                in.position(in.position() + 4 * pixels.length);
+                return Photo.of(width, height, pixels);
+            }, Photo.class);
+        }
+
         private Paint paint() {
-            return in.get() == 0 ? Paint.NONE : remembered(() -> new Paint.Flat(colour(), in.getDouble()), Paint.Flat.class);
+            return switch (in.get()) {
+                case 0 -> Paint.NONE;
+                case 1 -> remembered(() -> new Paint.Flat(colour(), in.getDouble()), Paint.Flat.class);
+                default -> remembered(() -> new Paint.Printed(new Cloth(photo(), Length.inches(in.getDouble())), transform()), Paint.Printed.class);
+            };
         }
 
         private Pen pen() {
