@@ -44,6 +44,15 @@ final class SvgText {
         return this;
     }
 
+    /** A colour as {@code #rrggbb}. */
+    SvgText hex(int packed) {
+        out.append('#');
+        for (int shift = 20; shift >= 0; shift -= 4) {
+            out.append(Character.forDigit(packed >> shift & 15, 16));
+        }
+        return this;
+    }
+
     /** As character data or within double quotes; what XML can't hold becomes U+FFFD. */
     SvgText escaped(String text) {
         text.codePoints().forEach(c -> {

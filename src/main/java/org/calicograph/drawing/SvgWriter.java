@@ -6,6 +6,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.regex.Pattern;
 import org.calicograph.fabric.Colour;
 import org.calicograph.geometry.Arc;
 import org.calicograph.geometry.Box;
@@ -22,6 +23,7 @@ import org.calicograph.geometry.Transform;
  */
 public final class SvgWriter implements Surface {
 
+    private static final Pattern UNSAFE = Pattern.compile("[^A-Za-z0-9_-]+");
     private static final int TEXT_SCALE = 100;
 
     private final SvgText out = new SvgText();
@@ -69,8 +71,8 @@ public final class SvgWriter implements Surface {
 
     /** An XML name of ASCII letters, digits, hyphens and underscores that no other part has. */
     private String unique(String id) {
-        String safe = prefix + id.replaceAll("[^A-Za-z0-9_-]+", "-");
-        if (!safe.matches("[A-Za-z_].*")) {
+        String safe = prefix + UNSAFE.matcher(id).replaceAll("-");
+        if (safe.isEmpty() || safe.charAt(0) != '_' && !Character.isLetter(safe.charAt(0))) {
             safe = "p" + safe;
         }
         String name = safe;
@@ -138,7 +140,7 @@ public final class SvgWriter implements Surface {
     }
 
     private void attribute(String name, Colour colour) {
-        out.raw(" ").raw(name).raw("=\"").raw(colour.hex()).raw("\"");
+        out.raw(" ").raw(name).raw("=\"").hex(colour.packed()).raw("\"");
     }
 
     private void path(Path path) {
