@@ -14,9 +14,9 @@ import java.util.Set;
  * The two tables of {@code docs/architecture.md}.
  *
  * @param mayUse for each package, in the page's order, the packages that its row names
- * @param onlyIn for each library's package prefix, the one place that may use it, or "nowhere"
+ * @param onlyIn for each library's package prefix, the places that may use it; none for "nowhere"
  */
-record House(Map<String, Set<String>> mayUse, Map<String, String> onlyIn) {
+record House(Map<String, Set<String>> mayUse, Map<String, List<String>> onlyIn) {
 
     private static final String ALL_ABOVE = "all above";
 
@@ -29,9 +29,9 @@ record House(Map<String, Set<String>> mayUse, Map<String, String> onlyIn) {
                 throw new IllegalStateException("two rows for the package " + row.get(0));
             }
         }
-        Map<String, String> onlyIn = new LinkedHashMap<>();
+        Map<String, List<String>> onlyIn = new LinkedHashMap<>();
         for (List<String> row : tableUnder("| library |", lines)) {
-            onlyIn.put(row.get(0), row.get(1));
+            onlyIn.put(row.get(0), row.get(1).equals("nowhere") ? List.of() : List.of(row.get(1).split("\\s+")));
         }
         return new House(mayUse, onlyIn);
     }

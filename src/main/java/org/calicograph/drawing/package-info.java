@@ -20,6 +20,6 @@
  * <p><b>Writers.</b> {@link org.calicograph.drawing.SvgWriter}, {@link org.calicograph.drawing.PdfWriter}
  * and {@link org.calicograph.drawing.PngWriter} are deterministic: the same picture gives the same
  * bytes, in stable order, with fixed decimals and no clock. SVG and PDF are true to scale. Only the PNG
- * writer knows AWT.
+ * writer and the {@link org.calicograph.drawing.PhotoReader} know AWT.
  */
 package org.calicograph.drawing;
