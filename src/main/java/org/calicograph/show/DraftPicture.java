@@ -81,14 +81,14 @@ public final class DraftPicture {
         double fine = width / 900;
         List<Picture> parts = new ArrayList<>();
         parts.add(Picture.of(Region.rectangle(draft.sheet())).filled(Colour.hex("#fbf8f1")).outlined(Pen.of(FAINT, fine)));
-        List<Picture> dots = new ArrayList<>();
+        List<Spot> spots = new ArrayList<>();
         for (Map.Entry<String, Figure> entry : draft.figures().entrySet()) {
             boolean made = step.made().contains(entry.getKey());
             boolean used = step.used().contains(entry.getKey());
             Colour colour = made ? MADE : used ? USED : FAINT;
             Figure figure = entry.getValue();
             if (figure instanceof Figure.Dot dot) {
-                dot(entry.getKey(), dot.at(), made || used ? colour : INK, width, dots);
+                mark(entry.getKey(), dot.at(), made || used ? colour : INK, spots);
             } else if (figure instanceof Figure.Ink ink) {
                 parts.add(stroke(List.of(ink.path()), made ? MADE : INK, 2.6 * fine));
             } else {
@@ -98,17 +98,39 @@ public final class DraftPicture {
                 }
             }
         }
-        parts.addAll(dots);
+        spots.forEach(spot -> dot(spot, draft.sheet(), parts));
         return Picture.group(parts);
+    }
+
+    /** A marked place; points that coincide share their label. */
+    private record Spot(String names, Point at, Colour colour) { }
+
+    private static void mark(String name, Point at, Colour colour, List<Spot> spots) {
+        for (int i = 0; i < spots.size(); i++) {
+            Spot known = spots.get(i);
+            if (known.at().near(at, 1e-6)) {
+                spots.set(i, new Spot(known.names() + ", " + name, at, colour.equals(INK) ? known.colour() : colour));
+                return;
+            }
+        }
+        spots.add(new Spot(name, at, colour));
     }
 
     private static Picture stroke(List<Path> paths, Colour colour, double width) {
         return new Picture.Shape(paths, Paint.NONE, Pen.of(colour, width));
     }
 
-    private static void dot(String name, Point at, Colour colour, double width, List<Picture> into) {
-        into.add(new Picture.Shape(List.of(Path.circle(at, width / 180)), Paint.of(colour), Pen.NONE));
-        into.add(new Picture.Lettering(name, at.plus(width / 110, -width / 110), width / 36, Picture.Anchor.START, Picture.Weight.REGULAR, colour));
+    /** The label stands outwards of its point, seen from the middle of the sheet, where fewer lines run. */
+    private static void dot(Spot spot, Box sheet, List<Picture> into) {
+        double width = sheet.width();
+        double size = width / 36;
+        Point at = spot.at();
+        Point out = at.minus(sheet.centre());
+        Point direction = out.norm() < width / 50 ? new Point(0.7, -0.7) : out.unit();
+        Picture.Anchor anchor = direction.x() > 0.35 ? Picture.Anchor.START : direction.x() < -0.35 ? Picture.Anchor.END : Picture.Anchor.MIDDLE;
+        Point base = at.plus(direction.times(size * 0.7)).plus(0, size * 0.36 * (1 + direction.y()));
+        into.add(new Picture.Shape(List.of(Path.circle(at, width / 180)), Paint.of(spot.colour()), Pen.NONE));
+        into.add(new Picture.Lettering(spot.names(), base, size, anchor, Picture.Weight.REGULAR, spot.colour()));
     }
 
     /** A figure's line within the sheet: a straightedge line is cut off at the edges, a circle left whole. */
