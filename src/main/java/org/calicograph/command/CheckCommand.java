@@ -14,7 +14,10 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "check",
         mixinStandardHelpOptions = true,
-        description = "Draw every cell of one or more notebooks, write nothing, and tell of every cell that fails.",
+        exitCodeListHeading = "%nExit codes:%n",
+        exitCodeList = {"0:all went well", "1:a cell failed", "2:a file can't be read or written, or the command was not understood"},
+        header = "Draw notebooks, write nothing, and tell of every cell that fails.",
+        description = "One line for each cell that fails, with its place and what would repair it.",
         footer = {"", "Example:", "  calicograph check notebooks/*.json", ""})
 final class CheckCommand implements Callable<Integer> {
 

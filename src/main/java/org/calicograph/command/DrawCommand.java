@@ -19,8 +19,10 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "draw",
         mixinStandardHelpOptions = true,
-        description = {"Draw every cell of a notebook and write what it shows into a folder:",
-            "an SVG and a PNG for each picture, a CSV for each table, and report.json with each cell's state, files, time and error."},
+        exitCodeListHeading = "%nExit codes:%n",
+        exitCodeList = {"0:all went well", "1:a cell failed", "2:a file can't be read or written, or the command was not understood"},
+        header = "Draw every cell of a notebook and write what it shows into a folder.",
+        description = {"An SVG and a PNG for each picture, a CSV for each table, and report.json with each cell's state, files, time and error."},
         footer = {"", "Examples:", "  calicograph draw notebooks/harbour-light.json --out drawn",
             "  calicograph draw notebooks/harbour-light.json --out drawn --set points=16", ""})
 final class DrawCommand implements Callable<Integer> {

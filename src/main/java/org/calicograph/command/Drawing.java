@@ -120,8 +120,8 @@ final class Drawing implements AutoCloseable {
         int code = 0;
         for (Map.Entry<String, CellState> cell : states().entrySet()) {
             if (cell.getValue() instanceof CellState.Failed failed) {
-                String at = failed.failure().at().map(p -> ", " + p).orElse("");
-                err.println(name + ": cell " + cell.getKey() + at + ": " + Main.oneLine(failed.failure().message()));
+                String at = failed.failure().at().map(p -> " at " + p).orElse("");
+                err.println(name + ": cell " + cell.getKey() + " " + Terminal.alarming("failed") + at + ": " + Main.oneLine(failed.failure().message()));
                 code = Refusal.CELL;
             }
         }

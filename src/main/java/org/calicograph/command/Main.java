@@ -20,6 +20,8 @@ import picocli.CommandLine.IVersionProvider;
             "  calicograph draw --help"})
 public final class Main implements Runnable {
 
+    private CommandLine line;
+
     /**
      * Runs one command and ends the process with its exit code.
      *
@@ -33,25 +35,25 @@ public final class Main implements Runnable {
 
     /** Runs one command and gives its exit code. */
     public static int run(String[] arguments, PrintWriter out, PrintWriter err) {
-        CommandLine line = new CommandLine(new Main());
+        Main main = new Main();
+        CommandLine line = new CommandLine(main);
+        main.line = line;
         line.setOut(out);
         line.setErr(err);
         line.setCaseInsensitiveEnumValuesAllowed(true);
         line.setUsageHelpWidth(100);
         line.setExecutionExceptionHandler((thrown, command, parsed) -> told(thrown, command, parsed.originalArgs().contains("--trace")));
-        line.setParameterExceptionHandler((wrong, args) -> {
-            String more = CommandLine.UnmatchedArgumentException.printSuggestions(wrong, new PrintWriter(new java.io.StringWriter())) ? suggestions(wrong) : "";
-            wrong.getCommandLine().getErr().println("calicograph: " + oneLine(wrong.getMessage()) + more
-                    + "; '" + wrong.getCommandLine().getCommandSpec().qualifiedName() + " --help' explains");
+        line.setParameterExceptionHandler((wrong, given) -> {
+            err.println("calicograph: " + Misunderstanding.of(wrong, given));
             return Refusal.FILE;
         });
-        return line.execute(arguments);
-    }
-
-    private static String suggestions(CommandLine.ParameterException wrong) {
-        java.io.StringWriter text = new java.io.StringWriter();
-        CommandLine.UnmatchedArgumentException.printSuggestions(wrong, new PrintWriter(text, true));
-        return "; " + oneLine(text.toString());
+        try {
+            return line.execute(arguments);
+        } catch (StackOverflowError | OutOfMemoryError e) {
+            err.println("calicograph: " + (e instanceof OutOfMemoryError ? "the command ran out of memory; give it more with CALICOGRAPH_JAVA_OPTIONS=-Xmx2g"
+                    : "something in the notebook is nested too deep; flatten it"));
+            return Refusal.FILE;
+        }
     }
 
     private static int told(Exception thrown, CommandLine command, boolean trace) {
@@ -70,7 +72,7 @@ public final class Main implements Runnable {
 
     @Override
     public void run() {
-        CommandLine.usage(this, System.out);
+        line.usage(line.getOut());
     }
 
     /** The version written into the jar; {@code development} when run from loose classes. */

@@ -11,7 +11,8 @@ import picocli.CommandLine.Parameters;
 @Command(
         name = "open",
         mixinStandardHelpOptions = true,
-        description = "Open a notebook at the desk, in a window. This needs a screen.",
+        header = "Open a notebook at the desk, in a window.",
+        description = "This needs a screen; every other command works without one.",
         footer = {"", "Example:", "  calicograph open notebooks/harbour-light.json", ""})
 final class OpenCommand implements Callable<Integer> {
 

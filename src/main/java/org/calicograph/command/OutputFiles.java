@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.List;
 import org.calicograph.drawing.Exhibit;
@@ -12,6 +11,7 @@ import org.calicograph.drawing.Picture;
 import org.calicograph.drawing.PngWriter;
 import org.calicograph.drawing.SvgWriter;
 import org.calicograph.fabric.Colour;
+import org.calicograph.notebook.WholeFile;
 
 /** Writes what cells show into a folder: an SVG and a PNG for each picture, a CSV for each table, a text for words. */
 final class OutputFiles {
@@ -27,7 +27,7 @@ final class OutputFiles {
         try {
             Files.createDirectories(folder);
         } catch (IOException e) {
-            throw new Refusal(Refusal.FILE, folder + ": the folder can't be made (" + e.getMessage() + "); name another with --out", e);
+            throw new Refusal(Refusal.FILE, folder + ": the folder can't be made (" + Refusal.reason(e) + "); name another with --out", e);
         }
     }
 
@@ -78,17 +78,10 @@ final class OutputFiles {
     /** Writes a file whole or not at all. */
     static void save(Path file, byte[] bytes) {
         try {
-            Path target = file.toAbsolutePath();
-            Files.createDirectories(target.getParent());
-            Path part = Files.createTempFile(target.getParent(), ".", ".part");
-            try {
-                Files.write(part, bytes);
-                Files.move(part, target, StandardCopyOption.REPLACE_EXISTING, StandardCopyOption.ATOMIC_MOVE);
-            } finally {
-                Files.deleteIfExists(part);
-            }
+            Files.createDirectories(file.toAbsolutePath().getParent());
+            WholeFile.write(file, bytes);
         } catch (IOException e) {
-            throw new Refusal(Refusal.FILE, file + ": it can't be written (" + e.getMessage() + "); check the folder and its permissions", e);
+            throw new Refusal(Refusal.FILE, file + ": it can't be written (" + Refusal.reason(e) + "); check the folder and its permissions", e);
         }
     }
 }

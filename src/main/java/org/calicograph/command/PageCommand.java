@@ -14,7 +14,10 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "page",
         mixinStandardHelpOptions = true,
-        description = "Draw a notebook and write it as one HTML file that needs nothing else: prose, pictures, tables, and the code folded away.",
+        exitCodeListHeading = "%nExit codes:%n",
+        exitCodeList = {"0:all went well", "1:a cell failed", "2:a file can't be read or written, or the command was not understood"},
+        header = "Draw a notebook and write it as one HTML file.",
+        description = "The file needs nothing else: prose, pictures, tables, and the code folded away.",
         footer = {"", "Example:", "  calicograph page notebooks/harbour-light.json --out harbour-light.html", ""})
 final class PageCommand implements Callable<Integer> {
 

@@ -18,7 +18,7 @@ final class Progress implements SessionListener {
 
     private final PrintWriter err;
     private final boolean quiet;
-    private final boolean terminal = System.console() != null;
+    private final boolean terminal = Terminal.isThere();
     private Instant began = Instant.now();
     private Instant told = began;
     private int cells;

@@ -1,5 +1,12 @@
 package org.calicograph.command;
 
+import java.io.IOException;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.FileSystemException;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.NotDirectoryException;
+
 /** Why a command can't be carried out: one line for the error stream, and the exit code. */
 final class Refusal extends RuntimeException {
 
@@ -20,6 +27,18 @@ final class Refusal extends RuntimeException {
     Refusal(int code, String line, Throwable cause) {
         super(line, cause);
         this.code = code;
+    }
+
+    /** Why a file could not be had, in a few words. */
+    static String reason(IOException e) {
+        if (e instanceof AccessDeniedException) {
+            return "access is denied";
+        } else if (e instanceof FileAlreadyExistsException || e instanceof NotDirectoryException) {
+            return "a file of that name is in the way";
+        } else if (e instanceof NoSuchFileException) {
+            return "there is no such folder";
+        }
+        return e instanceof FileSystemException f && f.getReason() != null ? f.getReason() : String.valueOf(e.getMessage());
     }
 
     int code() {

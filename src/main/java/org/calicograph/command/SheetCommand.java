@@ -25,7 +25,10 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "sheet",
         mixinStandardHelpOptions = true,
-        description = {"Draw one picture of a notebook again and again with one or two dials turned, and put all on a sheet.",
+        exitCodeListHeading = "%nExit codes:%n",
+        exitCodeList = {"0:all went well", "1:a cell failed", "2:a file can't be read or written, or the command was not understood"},
+        header = "Draw a page of variations over one or two dials.",
+        description = {"One picture of the notebook is drawn again and again with the dials turned.",
             "Without values a dial goes through its range in at most six steps."},
         footer = {"", "Examples:", "  calicograph sheet notebooks/harbour-light.json --over points --out points.svg",
             "  calicograph sheet notebooks/harbour-light.json --over points=8,16,32 --over border=\"2,3,4\" --out sheet.png", ""})
