@@ -10,7 +10,7 @@ import java.util.Random;
 final class FittedAssignment {
 
     /** Exchanges are tried until so many have been looked at: a limit that is the same on every machine. */
-    private static final long EXCHANGES = 400_000_000;
+    private static final long EXCHANGES = 200_000_000;
 
     /** How much worse, as a part of the cost, a step may be at first; later ones less and less. */
     private static final double WORSE = 0.001;

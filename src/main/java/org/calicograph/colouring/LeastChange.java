@@ -8,7 +8,8 @@ import java.util.Optional;
  *
  * <p>Small cases are solved in whole numbers. Others are solved in fractions first, which gives the
  * bound; from there, and from fractions with a little of each cloth kept back for rounding, assignments
- * that fit are made and improved. Cases too large for that take their bound from prices.
+ * that fit are made and improved. Cases too large for that are solved in fractions for {@link Buckets} of
+ * like kinds, and take their bound from prices.
  *
  * @param solution patches of each kind in each cloth
  * @param cost     what it costs
@@ -21,6 +22,8 @@ record LeastChange(int[][] solution, double cost, double bound, boolean exact) {
     private static final int FRACTIONS = 20_000;
     /** Kinds times cloths up to which fractions are found at once. */
     private static final int QUICK = 1_500;
+    /** Buckets in all when it is prices that are looked for. */
+    private static final int COARSE = 300;
     /** Near enough to stop looking, and near enough to be content after a long look. */
     private static final double NEAR = 1.002;
     private static final double FAIR = 1.015;
@@ -43,7 +46,7 @@ record LeastChange(int[][] solution, double cost, double bound, boolean exact) {
         if (relaxed.isPresent()) {
             bound = relaxed.get().cost();
             solution = better(a, solution, FittedAssignment.from(a, relaxed.get().shares()));
-            double mean = Arrays.stream(a.need()).average().orElseThrow();
+            double mean = mean(a);
             double[] back = size <= QUICK ? new double[] {0.1, 0.2, 0.35, 0.5, 0.75, 1, 1.5, 2} : new double[] {0.4};
             for (double share : back) {
                 if (a.costOf(solution) > bound * NEAR) {
@@ -53,9 +56,14 @@ record LeastChange(int[][] solution, double cost, double bound, boolean exact) {
                 }
             }
         } else {
-            PriceBound prices = PriceBound.of(a, a.costOf(solution));
+            Buckets buckets = new Buckets(a, FRACTIONS / 8 / a.cloths());
+            for (double share : new double[] {0, 0.5}) {
+                int[][] from = solution;
+                solution = ExactAssignment.relaxed(buckets.merged(), share * mean(a))
+                        .map(r -> better(a, from, FittedAssignment.from(a, buckets.dealt(r.shares())))).orElse(from);
+            }
+            PriceBound prices = PriceBound.of(a, a.costOf(solution), new Buckets(a, COARSE).prices());
             bound = prices.value();
-            solution = better(a, solution, FittedAssignment.from(a, prices.prices()));
         }
         solution = FittedAssignment.shaken(a, solution, bound * NEAR, 1);
         for (long seed = 2; seed <= 4 && a.costOf(solution) > bound * FAIR; seed++) {
@@ -63,6 +71,10 @@ record LeastChange(int[][] solution, double cost, double bound, boolean exact) {
         }
         double cost = a.costOf(solution);
         return new LeastChange(solution, cost, Math.min(bound, cost), false);
+    }
+
+    private static double mean(Assignment a) {
+        return Arrays.stream(a.need()).average().orElseThrow();
     }
 
     private static int[][] better(Assignment a, int[][] one, int[][] other) {

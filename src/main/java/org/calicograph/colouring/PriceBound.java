@@ -15,8 +15,13 @@ record PriceBound(double value, double[] prices) {
 
     /** @param known the cost of some assignment, to aim at */
     static PriceBound of(Assignment a, double known) {
+        return of(a, known, new double[a.cloths()]);
+    }
+
+    /** @param first prices to begin with; 0 where as much as needed can be had */
+    static PriceBound of(Assignment a, double known, double[] first) {
         int m = a.cloths();
-        double[] price = new double[m];
+        double[] price = first.clone();
         PriceBound best = new PriceBound(0, price.clone());
         double theta = 1;
         int idle = 0;

@@ -77,14 +77,17 @@ class AssignmentTest {
             int[][] fitted = FittedAssignment.from(a, new double[a.cloths()]);
             assertThat(a.fits(fitted)).isTrue();
             assertThat(PriceBound.of(a, a.costOf(fitted)).value()).isLessThanOrEqualTo(least * (1 + 1e-9) + 1e-9);
+            assertThat(PriceBound.of(a, a.costOf(fitted), new Buckets(a, 3).prices()).value())
+                    .isLessThanOrEqualTo(least * (1 + 1e-9) + 1e-9);
         }
     }
 
     @Test
     void large_cases_come_within_two_per_cent_of_the_bound_and_never_take_more_than_there_is() {
         Random random = new Random(7);
-        for (int i = 0; i < 6; i++) {
-            Assignment a = i < 5 ? problem(random, 10 + random.nextInt(60), 4 + random.nextInt(10), 400) : problem(random, 900, 8, 5);
+        for (int i = 0; i < 8; i++) {
+            Assignment a = i < 5 ? problem(random, 10 + random.nextInt(60), 4 + random.nextInt(10), 400)
+                    : i < 6 ? problem(random, 900, 8, 5) : problem(random, 10_000, 2 + 4 * (i - 5), 1);
             int patches = Arrays.stream(a.count()).sum();
             LeastChange found = LeastChange.of(a);
             assertThat(a.fits(found.solution())).isTrue();
