@@ -1,0 +1,116 @@
+package org.calicograph.workshop;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.calicograph.drawing.Drawable;
+import org.calicograph.drawing.Exhibit;
+import org.calicograph.drawing.Table;
+import org.calicograph.fabric.Fabric;
+import org.calicograph.quilt.Patchwork;
+import org.calicograph.quilt.Quilt;
+import org.calicograph.workshop.layout.Blank;
+import org.calicograph.workshop.layout.Layout;
+import org.calicograph.workshop.layout.LayoutPicture;
+import org.calicograph.workshop.layout.LayoutSearch;
+import org.calicograph.workshop.pieces.CutMethod;
+import org.calicograph.workshop.pieces.CuttingRules;
+import org.calicograph.workshop.pieces.Piece;
+import org.calicograph.workshop.pieces.Pieces;
+
+/**
+ * What to cut for a top, fabric by fabric.
+ *
+ * @param title what it is for
+ */
+public record Cutting(String title, CuttingRules rules, List<FabricCut> fabrics) implements Drawable {
+
+    /** Goes with every cutting plan. */
+    public static final String CAUTION = "A rotary cutter is a razor: close its guard after every cut, cut away from "
+            + "yourself on a cutting mat with your fingers behind the ruler's edge, and keep it from children. Cut one "
+            + "piece of each kind first and measure it. The maker's instructions come before these.";
+
+    public Cutting {
+        fabrics = List.copyOf(fabrics);
+    }
+
+    /** With 1/4 in seams and the other rules of {@link CuttingRules#INCH}. */
+    public static Cutting of(Quilt quilt) {
+        return of(quilt, CuttingRules.INCH);
+    }
+
+    public static Cutting of(Quilt quilt, CuttingRules rules) {
+        return of(quilt.title(), quilt.top(), rules, List.of(), LayoutSearch.USUAL);
+    }
+
+    public static Cutting of(Patchwork work) {
+        return of(work.name(), work, CuttingRules.INCH, List.of(), LayoutSearch.USUAL);
+    }
+
+    public static Cutting of(Patchwork work, CuttingRules rules) {
+        return of(work.name(), work, rules, List.of(), LayoutSearch.USUAL);
+    }
+
+    /**
+     * @param directed fabrics whose print must stand the way it does in the quilt: no quarter turns
+     * @param search   how hard to look for short layouts
+     * @throws IllegalArgumentException if a piece is too large for the cloth, naming it and the repair
+     */
+    public static Cutting of(String title, Patchwork work, CuttingRules rules, List<Fabric> directed, LayoutSearch search) {
+        Map<String, List<Piece>> byFabric = new LinkedHashMap<>();
+        for (Piece p : Pieces.of(work, rules)) {
+            byFabric.computeIfAbsent(p.fabric().name(), f -> new ArrayList<>()).add(p);
+        }
+        List<FabricCut> cuts = new ArrayList<>();
+        for (List<Piece> pieces : byFabric.values()) {
+            Fabric fabric = pieces.get(0).fabric();
+            Layout layout = search.lay(rules.usableWidth(), blanks(pieces, rules, !directed.contains(fabric)));
+            cuts.add(new FabricCut(fabric, pieces, layout, Yardage.of(layout.length(), layout.bound(), rules)));
+        }
+        return new Cutting(title, rules, cuts);
+    }
+
+    private static List<Blank> blanks(List<Piece> pieces, CuttingRules rules, boolean turnable) {
+        List<Blank> blanks = new ArrayList<>();
+        for (Piece p : pieces) {
+            for (CutMethod.Run run : p.method().runs(p.count(), rules.usableWidth())) {
+                blanks.add(new Blank(p.letter(), run.across(), run.along(), turnable));
+            }
+        }
+        return blanks;
+    }
+
+    /** What to buy, a row for each fabric. */
+    public Table shopping() {
+        Table table = Table.of("Fabric for " + title + ", " + rules.text(rules.usableWidth()) + " usable width", "Fabric", "Buy", "Laid",
+                "No layout below", "Why", "Over it");
+        for (FabricCut f : fabrics) {
+            table = table.row(f.fabric().name(), f.yardage().asked(rules), rules.text(f.layout().length().roundedUpTo(rules.rulerStep())),
+                    rules.text(f.layout().bound().length().roundedTo(rules.rulerStep().dividedBy(4))), f.layout().bound().reason(),
+                    String.format(java.util.Locale.ROOT, "%.1f %%", 100 * f.layout().overBound()));
+        }
+        return table;
+    }
+
+    /** What the amounts rest on, in words. */
+    public String assumptions() {
+        return "Seams " + rules.text(rules.seam()) + "; " + rules.text(rules.usableWidth()) + " usable width; "
+                + (rules.shrinkage() == 0 ? "no shrinkage" : "shrinkage " + Math.round(rules.shrinkage() * 1000) / 10.0 + " %") + "; reserve "
+                + rules.text(rules.reserve()) + " a fabric; bought in steps of " + rules.text(rules.buyingStep()) + ".";
+    }
+
+    @Override
+    public Exhibit show() {
+        List<Exhibit> parts = new ArrayList<>();
+        parts.add(Exhibit.of(shopping()));
+        parts.add(Exhibit.words(assumptions() + "\n" + CAUTION));
+        for (FabricCut f : fabrics) {
+            parts.add(Exhibit.of(f.table(rules)));
+            parts.add(Exhibit.of(LayoutPicture.of(f.layout(), f.fabric().colour(), rules::text),
+                    f.fabric().name() + ": " + rules.text(f.layout().length().roundedUpTo(rules.rulerStep())) + " of cloth, "
+                            + Math.round(f.layout().waste() * 100) + " % offcuts"));
+        }
+        return new Exhibit.Several(parts);
+    }
+}
