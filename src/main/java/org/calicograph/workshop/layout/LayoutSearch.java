@@ -25,6 +25,8 @@ public record LayoutSearch(long moves, int starts) {
 
     /** More panels than this are left to the rows. */
     private static final int MOST = 160;
+    /** More blanks than this are bound into full rows first, where they can be. */
+    private static final int FEW = 60;
 
     public LayoutSearch {
         if (moves < 0 || starts < 0) {
@@ -55,7 +57,7 @@ public record LayoutSearch(long moves, int starts) {
         if (moves > 0 && shortest(found).along().compareTo(bound.length()) > 0) {
             List<Panel> all = blanks.stream().map(b -> (Panel) new Panel.Taken(b, false)).toList();
             Bundles bundles = Bundles.of(width, blanks);
-            if (all.size() <= MOST) {
+            if (all.size() <= (bundles.isTrivial() ? MOST : FEW)) {
                 found.addAll(searched(width, all, bound.length()));
             }
             if (!bundles.isTrivial() && bundles.panels().size() <= MOST) {

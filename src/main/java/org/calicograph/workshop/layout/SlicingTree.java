@@ -105,7 +105,7 @@ final class SlicingTree {
         double expected = curves[root].area() / capacity;
         double now = cost();
         int best = curves[root].lengthWithin(capacity);
-        int[][] bestTree = null;
+        int[][] bestTree = {left.clone(), right.clone()};
         int bestRoot = root;
         int target = (int) Math.floor((double) goal.units() / unit + 1e-9);
         int nodes = 2 * leaves - 1;
@@ -160,9 +160,7 @@ final class SlicingTree {
                 }
             }
         }
-        if (bestTree != null) {
-            restore(bestTree, bestRoot);
-        }
+        restore(bestTree, bestRoot);
         return best == Integer.MAX_VALUE ? Optional.empty() : Optional.of(built(root, capacity, best));
     }
 

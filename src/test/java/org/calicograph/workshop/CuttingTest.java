@@ -1,0 +1,132 @@
+package org.calicograph.workshop;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Map;
+import java.util.Random;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import org.assertj.core.api.SoftAssertions;
+import org.calicograph.fabric.Fabric;
+import org.calicograph.measure.Length;
+import org.calicograph.quilt.Quilt;
+import org.calicograph.workshop.layout.Blank;
+import org.calicograph.workshop.layout.Layout;
+import org.calicograph.workshop.layout.LayoutSearch;
+import org.calicograph.workshop.layout.LegalCut;
+import org.calicograph.workshop.pieces.CuttingRules;
+import org.calicograph.workshop.pieces.Piece;
+import org.junit.jupiter.api.Test;
+
+class CuttingTest {
+
+    /** Charts of squares per yard by usable width. A row whose count the grid contradicts must be contradicted here too. */
+    @Test
+    void squares_per_yard_agree_with_charts_and_the_wrong_rows_are_refused() {
+        SoftAssertions soft = new SoftAssertions();
+        int refused = 0;
+        for (Map<String, String> row : Figures.of("squares_per_fabric")) {
+            Length width = Length.parse(row.get("usable_width_in"));
+            Length length = Length.parse(row.get("length_in"));
+            Length square = Length.parse(row.get("cut_square_in"));
+            int published = Integer.parseInt(row.get("published_count"));
+            Blank blank = Blank.of("A", square, square);
+            int most = (int) (width.units() / square.units()) * (int) (length.units() / square.units());
+            soft.assertThat(LayoutSearch.QUICK.lay(width, Collections.nCopies(most, blank)).length()).as(row.toString()).isLessThanOrEqualTo(length);
+            // Equal squares lie best in the grid: one more goes beyond the length, and the bound proves it.
+            soft.assertThat(LayoutSearch.QUICK.lay(width, Collections.nCopies(most + 1, blank)).length()).as(row.toString()).isGreaterThan(length);
+            if (row.get("check").equals("ok")) {
+                soft.assertThat(published).as(row.toString()).isEqualTo(most);
+            } else {
+                refused++;
+                soft.assertThat(published).as("not what the grid gives: " + row).isNotEqualTo(most);
+            }
+        }
+        soft.assertThat(refused).isEqualTo(10);
+        soft.assertAll();
+    }
+
+    /** A copied chart gives 35 seven-inch squares from 44 x 36 in; six across and five down are 30. */
+    @Test
+    void thirty_five_seven_inch_squares_do_not_come_from_a_yard() {
+        Blank seven = Blank.of("A", Length.inches(7), Length.inches(7));
+        Layout layout = LayoutSearch.USUAL.lay(Length.inches(44), Collections.nCopies(35, seven));
+        assertThat(layout.bound().length()).isGreaterThan(Length.inches(36));
+        assertThat(layout.length()).isEqualTo(Length.inches(42));
+    }
+
+    /** harriger.com quilt maths: 100 pieces of 3 1/2 in at 12 from a 44 in strip take 9 strips. */
+    @Test
+    void a_hundred_squares_take_nine_strips() {
+        Blank a = Blank.of("A", Length.inches("3 1/2"), Length.inches("3 1/2"));
+        assertThat(LayoutSearch.USUAL.lay(Length.inches(44), Collections.nCopies(100, a)).length()).isEqualTo(Length.inches("31 1/2"));
+    }
+
+    @Property(tries = 25)
+    void a_quilts_cutting_keeps_the_laws(@ForAll Random random) {
+        Quilt quilt = GeneratedQuilt.of(random);
+        Cutting cutting = Cutting.of(quilt);
+        double sewn = 0;
+        for (FabricCut f : cutting.fabrics()) {
+            List<Blank> asked = new ArrayList<>();
+            for (Piece p : f.pieces()) {
+                p.method().runs(p.count(), cutting.rules().usableWidth())
+                        .forEach(r -> asked.add(new Blank(p.letter(), r.across(), r.along(), true)));
+            }
+            LegalCut.check(f.layout(), asked);
+            assertThat(f.areaCut().squareInches()).isGreaterThanOrEqualTo(f.areaSewn().squareInches());
+            assertThat(f.layout().used().squareInches()).isGreaterThanOrEqualTo(f.areaSewn().squareInches());
+            assertThat(f.yardage().toBuy()).isGreaterThanOrEqualTo(f.layout().bound().length());
+            sewn += f.areaSewn().squareInches();
+        }
+        assertThat(sewn).isCloseTo(quilt.top().outline().area().squareInches(), within(1e-3));
+        assertThat(cutting.fabrics().stream().flatMap(f -> f.pieces().stream()).mapToInt(Piece::count).sum()).isEqualTo(quilt.patches().size());
+    }
+
+    @Property(tries = 60)
+    void the_yardage_never_falls_when_a_piece_is_added(@ForAll Random random) {
+        List<Blank> blanks = GeneratedQuilt.blanks(random);
+        Blank more = blanks.get(random.nextInt(blanks.size()));
+        List<Blank> all = new ArrayList<>(blanks);
+        all.add(more);
+        CuttingRules rules = CuttingRules.INCH;
+        Layout before = LayoutSearch.USUAL.lay(rules.usableWidth(), blanks);
+        Layout after = LayoutSearch.USUAL.lay(rules.usableWidth(), all);
+        assertThat(Yardage.of(after.length(), after.bound(), rules).toBuy())
+                .isGreaterThanOrEqualTo(Yardage.of(before.length(), before.bound(), rules).toBuy());
+    }
+
+    @Test
+    void inches_and_metric_agree_on_what_is_sewn() {
+        Quilt quilt = GeneratedQuilt.of(new Random(3));
+        Cutting inch = Cutting.of(quilt);
+        Cutting metric = Cutting.of(quilt, CuttingRules.METRIC.seam(Length.inches(1, 4)).usableWidth(Length.inches(40)));
+        for (int i = 0; i < inch.fabrics().size(); i++) {
+            assertThat(metric.fabrics().get(i).areaSewn()).isEqualTo(inch.fabrics().get(i).areaSewn());
+            assertThat(metric.fabrics().get(i).layout().length().ratioTo(inch.fabrics().get(i).layout().length())).isCloseTo(1, within(0.06));
+        }
+    }
+
+    @Test
+    void shrinkage_and_reserve_are_added_before_rounding_up() {
+        CuttingRules rules = CuttingRules.INCH.shrinking(0.04);
+        Blank a = Blank.of("A", Length.inches(40), Length.inches(24));
+        Layout layout = LayoutSearch.QUICK.lay(rules.usableWidth(), List.of(a));
+        Yardage yardage = Yardage.of(layout.length(), layout.bound(), rules);
+        assertThat(yardage.shrunk()).isEqualTo(Length.inches(25));
+        assertThat(yardage.toBuy()).isEqualTo(Length.inches("31 1/2"));
+        assertThat(yardage.asked(rules)).isEqualTo("7/8 yd");
+    }
+
+    @Test
+    void a_directed_print_keeps_its_direction() {
+        Quilt quilt = GeneratedQuilt.of(new Random(9));
+        Fabric first = quilt.patches().get(0).fabric();
+        Cutting cutting = Cutting.of("t", quilt.top(), CuttingRules.INCH, List.of(first), LayoutSearch.USUAL);
+        assertThat(cutting.fabrics().get(0).layout().spots()).noneMatch(s -> s.taken().turned());
+    }
+}

@@ -1,0 +1,83 @@
+package org.calicograph.workshop;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.Map;
+import org.assertj.core.api.SoftAssertions;
+import org.calicograph.measure.Length;
+import org.calicograph.workshop.Finishing.Assumptions;
+import org.calicograph.workshop.pieces.CuttingRules;
+import org.junit.jupiter.api.Test;
+
+class FinishingTest {
+
+    private static Finishing of(String width, String height, CuttingRules rules, Assumptions how) {
+        return Finishing.of(Length.parse(width), Length.parse(height), rules).with(how);
+    }
+
+    private static Assumptions binding(String strip, String extra, String join) {
+        return new Assumptions(Length.inches(4), Length.parse(strip), Length.parse(extra), Length.parse(join), Length.inches(9));
+    }
+
+    @Test
+    void binding_strips_agree_with_published_examples() {
+        SoftAssertions soft = new SoftAssertions();
+        for (Map<String, String> row : Figures.of("binding_examples")) {
+            Length usable = row.get("usable_width").isBlank() ? Length.inches(40) : Length.parse(row.get("usable_width"));
+            Finishing f = of(row.get("quilt_w"), row.get("quilt_l"), CuttingRules.INCH.usableWidth(usable),
+                    binding(row.get("strip_width"), row.get("extra_in"), "0"));
+            soft.assertThat(f.bindingLength()).as(row.toString()).isEqualTo(Length.parse(row.get("total_length_computed")));
+            if (!row.get("published_strips").isBlank()) {
+                soft.assertThat(f.bindingStrips()).as(row.toString()).isEqualTo(Integer.parseInt(row.get("published_strips")));
+            }
+        }
+        soft.assertAll();
+    }
+
+    /** A forum answer gives 26 1/2 in for 11 strips of 2 1/2 in, and says that 3/4 yd (27 in) will do. */
+    @Test
+    void eleven_strips_do_not_come_from_three_quarters_of_a_yard() {
+        Finishing f = of("96", "110", CuttingRules.INCH, binding("2 1/2", "12", "0"));
+        assertThat(f.bindingStrips()).isEqualTo(11);
+        assertThat(f.bindingCloth()).isEqualTo(Length.inches("27 1/2")).isGreaterThan(Length.yards(0.75));
+    }
+
+    /** Published squares for bias binding lie between the least square and three inches more. */
+    @Test
+    void bias_squares_agree_with_published_charts() {
+        SoftAssertions soft = new SoftAssertions();
+        for (Map<String, String> row : Figures.of("bias_square_needed")) {
+            double length = Double.parseDouble(row.get("length_in"));
+            Finishing f = Finishing.of(Length.inches(length / 4), Length.inches(length / 4), CuttingRules.INCH)
+                    .with(binding(row.get("bias_width_in"), "0", "0"));
+            double published = Double.parseDouble(row.get("published_square_in"));
+            soft.assertThat(f.biasSquareLeast().inInches()).as(row.toString()).isBetween(published - 3, published + 0.01);
+            soft.assertThat(f.biasSquare().inInches()).as(row.toString()).isCloseTo(published, within(2.01));
+        }
+        soft.assertAll();
+    }
+
+    /** Forum example: 59 x 72 in from 44 in cloth without overage: two lengths of 72 in; across, two of 59 in do. */
+    @Test
+    void the_better_way_round_is_chosen_for_the_backing() {
+        Assumptions bare = new Assumptions(Length.ZERO, Length.inches("2 1/2"), Length.inches(12), Length.ZERO, Length.inches(9));
+        Finishing f = of("59", "72", CuttingRules.INCH.usableWidth(Length.inches(44)), bare);
+        assertThat(f.backing(true).total()).isEqualTo(Length.inches(144));
+        assertThat(f.backing()).isEqualTo(new Finishing.Backing(false, 2, Length.inches(59)));
+    }
+
+    /** Worked example: a 66 in quilt with 8 in overage takes two widths of 74 in, 148 in, 4 1/4 yd to the next quarter. */
+    @Test
+    void two_widths_of_a_quilt_and_its_overage() {
+        Finishing f = of("70", "66", CuttingRules.INCH, Assumptions.USUAL);
+        assertThat(f.backing(true).total()).isEqualTo(Length.inches(148));
+        assertThat(f.backing(true).total().roundedUpTo(Length.inches(9))).isEqualTo(Length.yards(4.25));
+    }
+
+    @Test
+    void the_batting_covers_the_quilt_and_its_overage() {
+        assertThat(of("60", "72", CuttingRules.INCH, Assumptions.USUAL).batting().orElseThrow().name()).isEqualTo("twin");
+        assertThat(of("118", "118", CuttingRules.INCH, Assumptions.USUAL).batting()).isEmpty();
+    }
+}
