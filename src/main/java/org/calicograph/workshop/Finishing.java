@@ -99,7 +99,7 @@ public record Finishing(Length width, Length height, CuttingRules rules, Assumpt
         for (Length have = first; have.compareTo(across) < 0; have = have.plus(more)) {
             widths++;
         }
-        return new Backing(upright, widths, each);
+        return new Backing(upright, widths, rules.taped(each));
     }
 
     /** The backing that takes less cloth. */
@@ -124,10 +124,10 @@ public record Finishing(Length width, Length height, CuttingRules rules, Assumpt
                 .row("Backing", yards(back.total()), lengths + (back.widths() == 1 ? "" : back.upright() ? ", seams upright" : ", seams level"),
                         rules.text(how.overage()) + " beyond the quilt on each side; the other way takes " + yards(other.total()))
                 .row("Batting", batting().map(Batting::name).orElse("joined or by the yard"),
-                        rules.text(width.plus(how.overage().times(2))) + " x " + rules.text(height.plus(how.overage().times(2))),
+                        rules.text(rules.taped(width.plus(how.overage().times(2)))) + " x " + rules.text(rules.taped(height.plus(how.overage().times(2)))),
                         "packaged sizes differ by a few inches: measure yours")
                 .row("Binding, straight", yards(bindingCloth().plus(rules.reserve())), bindingStrips() + " strips of " + rules.text(how.strip()),
-                        rules.text(bindingLength()) + " with " + rules.text(how.extra()) + " for corners and joins")
+                        rules.text(rules.taped(bindingLength())) + " with " + rules.text(how.extra()) + " for corners and joins")
                 .row("Binding, bias", "1 square", "of " + rules.text(biasSquare()), "no square below " + rules.text(biasSquareLeast()
                         .roundedUpTo(rules.rulerStep())) + " has the area; curved edges need bias")
                 .row("Sleeve", yards(how.sleeve().times(sleeveStrips())), sleeveStrips() + (sleeveStrips() == 1 ? " strip of " : " strips of ")

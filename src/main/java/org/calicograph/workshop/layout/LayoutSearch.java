@@ -16,7 +16,7 @@ import org.calicograph.measure.Length;
  */
 public record LayoutSearch(long moves, int starts) {
 
-    /** Rows only; n log n. */
+    /** Rows only; n log n beyond a few thousand blanks. */
     public static final LayoutSearch QUICK = new LayoutSearch(0, 0);
     /** About a tenth of a second for a fabric of a quilt. */
     public static final LayoutSearch USUAL = new LayoutSearch(15_000, 2);
@@ -54,6 +54,10 @@ public record LayoutSearch(long moves, int starts) {
         List<Panel> found = new ArrayList<>();
         found.add(Shelves.lay(width, blanks, true));
         found.add(Shelves.lay(width, blanks, false));
+        if (blanks.size() <= Nooks.MOST) {
+            found.add(Nooks.lay(width, blanks, true));
+            found.add(Nooks.lay(width, blanks, false));
+        }
         if (moves > 0 && shortest(found).along().compareTo(bound.length()) > 0) {
             List<Panel> all = blanks.stream().map(b -> (Panel) new Panel.Taken(b, false)).toList();
             Bundles bundles = Bundles.of(width, blanks);

@@ -1,5 +1,6 @@
 package org.calicograph.workshop.layout;
 
+import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
 import org.calicograph.measure.Length;
@@ -43,7 +44,42 @@ public record LengthBound(Length length, String reason) {
         if (stacked.compareTo(best.length()) > 0) {
             best = new LengthBound(stacked, "blanks over half the width can't lie abreast");
         }
-        return longest.compareTo(best.length()) > 0 ? new LengthBound(longest, "'" + name + "' alone is as long") : best;
+        best = longest.compareTo(best.length()) > 0 ? new LengthBound(longest, "'" + name + "' alone is as long") : best;
+        Length whole = stackable(best.length(), width, blanks);
+        return whole.compareTo(best.length()) > 0 ? new LengthBound(whole, best.reason() + ", up to what stacked sides add to") : best;
+    }
+
+    /** The least length from a start that sides of blanks add up to: pushed together, some stack of them is as long as the cloth. */
+    private static Length stackable(Length from, Length width, List<Blank> blanks) {
+        long unit = 0;
+        List<Length> sides = new ArrayList<>();
+        for (Blank b : blanks) {
+            sides.add(b.along());
+            unit = gcd(unit, b.along().units());
+            if (b.turnable()) {
+                sides.add(b.across());
+                unit = gcd(unit, b.across().units());
+            }
+        }
+        long least = sides.stream().mapToLong(Length::units).max().orElseThrow();
+        if ((from.units() + least) / unit > STEPS) {
+            return from;
+        }
+        int most = (int) ((from.units() + least) / unit) + 1;
+        BitSet sums = sums(sides, unit, most);
+        return new Length(sums.nextSetBit((int) ((from.units() + unit - 1) / unit)) * unit);
+    }
+
+    /** Every sum of sides up to a capacity, each side as often as one likes: that only adds sums, so bounds hold. */
+    private static BitSet sums(List<Length> sides, long unit, int capacity) {
+        BitSet sums = new BitSet(capacity + 1);
+        sums.set(0);
+        sides.stream().mapToInt(l -> (int) Math.min(Integer.MAX_VALUE / 2, l.units() / unit)).distinct().sorted().forEach(size -> {
+            for (int i = sums.nextSetBit(0); i >= 0 && i + size <= capacity; i = sums.nextSetBit(i + 1)) {
+                sums.set(i + size);
+            }
+        });
+        return sums;
     }
 
     /** The greatest width up to the cloth's that sides of blanks can fill, each as often as there are blanks. */
@@ -56,17 +92,14 @@ public record LengthBound(Length length, String reason) {
         if (width.units() / unit > STEPS) {
             return width;
         }
-        int capacity = (int) (width.units() / unit);
-        BitSet sums = new BitSet(capacity + 1);
-        sums.set(0);
-        final long u = unit;
-        // Repeating a size without limit only adds widths, so the bound holds.
-        blanks.stream().flatMap(b -> b.turnable() ? java.util.stream.Stream.of(b.across(), b.along()) : java.util.stream.Stream.of(b.across()))
-                .distinct().mapToInt(l -> (int) Math.min(Integer.MAX_VALUE / 2, l.units() / u)).sorted().forEach(size -> {
-                    for (int i = sums.nextSetBit(0); i >= 0 && i + size <= capacity; i = sums.nextSetBit(i + 1)) {
-                        sums.set(i + size);
-                    }
-                });
+        List<Length> sides = new ArrayList<>();
+        for (Blank b : blanks) {
+            sides.add(b.across());
+            if (b.turnable()) {
+                sides.add(b.along());
+            }
+        }
+        BitSet sums = sums(sides, unit, (int) (width.units() / unit));
         return new Length(Math.max(1, sums.length() - 1) * unit);
     }
 

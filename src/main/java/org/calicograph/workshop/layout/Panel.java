@@ -85,6 +85,10 @@ public sealed interface Panel {
 
     /** The panel filled up with offcuts to the given size, which is at least its own. */
     default Panel filledTo(Length across, Length along) {
+        if (this instanceof Rows rows && this.across().compareTo(across) < 0) {
+            // Cuts across stay cuts across the whole.
+            return new Rows(rows.parts().stream().map(p -> p.filledTo(across, p.along())).toList()).filledTo(across, along);
+        }
         Panel wide = this;
         if (this.across().compareTo(across) < 0) {
             wide = columns(List.of(this, new Offcut(across.minus(this.across()), this.along())));

@@ -14,10 +14,7 @@ final class Shelves {
     static Panel lay(Length width, List<Blank> blanks, boolean upright) {
         List<Panel.Taken> lying = new ArrayList<>(blanks.size());
         for (Blank b : blanks) {
-            boolean isUpright = b.along().compareTo(b.across()) >= 0;
-            boolean turn = b.turnable() && (b.across().compareTo(width) > 0
-                    || isUpright != upright && b.along().compareTo(width) <= 0);
-            lying.add(new Panel.Taken(b, turn));
+            lying.add(new Panel.Taken(b, turns(b, width, upright)));
         }
         lying.sort(Comparator.comparing(Panel.Taken::along).thenComparing(Panel.Taken::across).reversed());
         Rooms rooms = new Rooms(lying.size(), width.units());
@@ -35,6 +32,12 @@ final class Shelves {
             all.add(Panel.abreast(piled(row)).filledTo(width, row.get(0).along()));
         }
         return Panel.stacked(all);
+    }
+
+    /** True if a blank is to be turned so that it stands upright or lies flat, as its width on the cloth allows. */
+    static boolean turns(Blank b, Length width, boolean upright) {
+        boolean isUpright = b.along().compareTo(b.across()) >= 0;
+        return b.turnable() && (b.across().compareTo(width) > 0 || isUpright != upright && b.along().compareTo(width) <= 0);
     }
 
     /** Runs of equal blanks lower than their row are piled as high as the row allows. */

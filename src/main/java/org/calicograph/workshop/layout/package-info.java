@@ -12,7 +12,8 @@
  * layout is the shortest, unless the two agree.
  *
  * <p><b>Algorithm.</b> {@link org.calicograph.workshop.layout.Shelves} lays blanks in rows, tallest
- * first (first fit, n log n). {@link org.calicograph.workshop.layout.SlicingTree} anneals a binary tree
+ * first (first fit, n log n); {@link org.calicograph.workshop.layout.Nooks} fills the room beside tall
+ * blanks in the same way. {@link org.calicograph.workshop.layout.SlicingTree} anneals a binary tree
  * of blanks: for each subtree a curve holds the least length for every width, over all choices of
  * cut direction and of turning at once (after Stockmeyer, 'Optimal orientations of cells in slicing
  * floorplan designs', 1983), so that only the shape of the tree is searched.

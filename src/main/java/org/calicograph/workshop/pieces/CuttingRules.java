@@ -65,4 +65,18 @@ public record CuttingRules(Length seam, Length rulerStep, Length near, Length us
     public String text(Length length) {
         return length.in(isMetric() ? Length.System.METRIC : Length.System.INCH);
     }
+
+    /** An exact length for reading: a fraction if it is one, else to 0.01 in or 0.1 mm. */
+    public String exact(Length length) {
+        Length fine = length.roundedTo(isMetric() ? Length.mm(0.5) : Length.inches(1, 16));
+        if (length.minus(fine).abs().compareTo(Length.mm(0.02)) <= 0) {
+            return text(fine);
+        }
+        return isMetric() ? text(length.roundedTo(Length.mm(0.1))) : String.format(java.util.Locale.ROOT, "%.2f in", length.inInches());
+    }
+
+    /** Up to the next line of a tape measure: 1/2 in, or 1 cm. */
+    public Length taped(Length length) {
+        return length.roundedUpTo(isMetric() ? Length.cm(1) : Length.inches(1, 2));
+    }
 }

@@ -23,8 +23,9 @@ public record Dimension(String name, Cut exact, Cut ruler) {
         return new Dimension(name, new Cut(exact), new Cut(exact.roundedTo(rules.rulerStep().half())));
     }
 
+    /** True if the line is near enough: within the rules' distance, or a five-hundredth of the size, which can be eased. */
     boolean isNear(CuttingRules rules) {
-        return ruler.length().minus(exact.length()).abs().compareTo(rules.near()) <= 0;
+        return ruler.length().minus(exact.length()).abs().compareTo(Length.max(rules.near(), exact.length().dividedBy(500))) <= 0;
     }
 
     /** How much larger the ruler's line is than the exact size; below 0 if it is smaller. */

@@ -36,12 +36,6 @@ public record Piece(String letter, Fabric fabric, Region finished, CutMethod met
 
     /** Finished width and height of what it fills, in words: {@code 3 x 3 in}. */
     public String size(CuttingRules rules) {
-        return rules.text(shown(finished.bounds().width())) + " x " + rules.text(shown(finished.bounds().height()));
-    }
-
-    private static Length shown(double inches) {
-        Length exact = Length.inches(inches);
-        Length fine = exact.roundedTo(Length.inches(1, 64));
-        return exact.minus(fine).abs().compareTo(Length.mm(0.01)) < 0 ? fine : exact.roundedTo(Length.mm(0.1));
+        return rules.exact(Length.inches(finished.bounds().width())) + " x " + rules.exact(Length.inches(finished.bounds().height()));
     }
 }

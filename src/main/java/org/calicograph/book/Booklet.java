@@ -1,0 +1,197 @@
+package org.calicograph.book;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.calicograph.drawing.Drawable;
+import org.calicograph.drawing.Exhibit;
+import org.calicograph.drawing.Paper;
+import org.calicograph.drawing.PdfWriter;
+import org.calicograph.drawing.Picture;
+import org.calicograph.drawing.Table;
+import org.calicograph.quilt.Patchwork;
+import org.calicograph.quilt.Quilt;
+import org.calicograph.show.PatchworkPicture;
+import org.calicograph.workshop.Cutting;
+import org.calicograph.workshop.FabricCut;
+import org.calicograph.workshop.Finishing;
+import org.calicograph.workshop.SewingPlan;
+import org.calicograph.workshop.layout.LayoutPicture;
+import org.calicograph.workshop.pieces.CutMethod;
+import org.calicograph.workshop.pieces.CuttingRules;
+import org.calicograph.workshop.pieces.Piece;
+
+/**
+ * A booklet that a stranger can sew a quilt from.
+ *
+ * @param paper every page's size
+ */
+public record Booklet(Quilt quilt, CuttingRules rules, Paper paper) implements Drawable {
+
+    /** On A4, with inch rules. */
+    public static Booklet of(Quilt quilt) {
+        return new Booklet(quilt, CuttingRules.INCH, Paper.A4);
+    }
+
+    public static Booklet of(Patchwork work) {
+        return of(Quilt.of(work.name(), work));
+    }
+
+    /**
+     * A booklet of a quilt, of patchwork, or of a booklet itself.
+     *
+     * @throws IllegalArgumentException if the value is none of these
+     */
+    public static Booklet ofAny(Object value) {
+        if (value instanceof Booklet booklet) {
+            return booklet;
+        }
+        if (value instanceof Quilt quilt) {
+            return of(quilt);
+        }
+        if (value instanceof Patchwork work) {
+            return of(work);
+        }
+        throw new IllegalArgumentException("a booklet is made of a quilt or of patchwork, not of "
+                + (value == null ? "nothing" : value.getClass().getSimpleName()) + "; name a quilt");
+    }
+
+    public Booklet on(Paper other) {
+        return new Booklet(quilt, rules, other);
+    }
+
+    public Booklet with(CuttingRules other) {
+        return new Booklet(quilt, other, paper);
+    }
+
+    /** Every page, each exactly as large as the paper, templates at full size last. */
+    public List<Picture> pages() {
+        Cutting cutting = Cutting.of(quilt, rules);
+        PageFlow flow = new PageFlow(paper, quilt.title());
+        cover(flow);
+        materials(flow, cutting);
+        cutting(flow, cutting);
+        sewing(flow);
+        finishing(flow);
+        label(flow);
+        List<Picture> pages = new ArrayList<>(flow.pages());
+        List<Piece> templates = cutting.fabrics().stream().flatMap(f -> f.pieces().stream())
+                .filter(p -> p.method() instanceof CutMethod.Template).toList();
+        if (!templates.isEmpty()) {
+            for (Picture p : TemplateSheets.pages(templates, rules.seam(), paper, false)) {
+                pages.add(p.over(PageFlow.sheet(paper)));
+            }
+        }
+        return List.copyOf(pages);
+    }
+
+    /** The booklet as a PDF; the same quilt gives the same bytes. */
+    public byte[] pdf() {
+        return PdfWriter.write(pages(), paper.width(), paper.height());
+    }
+
+    private String size() {
+        return rules.exact(quilt.width()) + " x " + rules.exact(quilt.height());
+    }
+
+    private void cover(PageFlow flow) {
+        flow.space(0.5);
+        flow.centred(quilt.title(), 0.55, true);
+        flow.centred(size() + " finished", 0.19, false);
+        flow.space(0.45);
+        flow.picture(PatchworkPicture.of(quilt), flow.room() - 1.0, "");
+        flow.space(0.1);
+        flow.centred(quilt.top().patchCount() + " patches", 0.15, false);
+    }
+
+    private void materials(PageFlow flow, Cutting cutting) {
+        flow.chapter("Before you begin");
+        flow.paragraph("Read the booklet through once. Wash and press the fabric if you will wash the quilt. All sizes are for "
+                + rules.text(rules.seam()) + " seams; sew a test seam and measure it before the first block.");
+        flow.heading("Fabric", 1.2);
+        Table fabrics = Table.of("Fabric", "Fabric", "Buy", "Laid out on", "No layout can be below");
+        for (FabricCut f : cutting.fabrics()) {
+            fabrics = fabrics.row(f.fabric().name(), f.yardage().asked(rules),
+                    rules.text(f.layout().length().roundedUpTo(rules.rulerStep())) + " of cloth",
+                    rules.exact(f.layout().bound().length()) + ": " + f.layout().bound().reason());
+        }
+        flow.table(fabrics, 0.22, 0.13, 0.2, 0.45);
+        flow.paragraph(cutting.assumptions());
+        flow.heading("Backing, batting and binding", 1.2);
+        flow.table(Finishing.of(quilt.width(), quilt.height(), rules).table(), 0.17, 0.13, 0.32, 0.38);
+        flow.heading("Notions", 1.0);
+        flow.points(List.of("Rotary cutter, cutting mat and a ruler with " + rules.text(rules.rulerStep()) + " lines",
+                "Thread for piecing and for quilting; a new machine needle for each", "Pins, a seam ripper, chalk or a marker that you have tried on a scrap",
+                "Iron and pressing board"));
+        flow.caution(Cutting.CAUTION + " " + SewingPlan.CAUTION);
+    }
+
+    private void cutting(PageFlow flow, Cutting cutting) {
+        flow.chapter("Cutting");
+        flow.paragraph("Cut the largest pieces first, in the order of the layout: the strips numbered beside it are cut across "
+                + "the cloth, edge to edge, and then cut on. The exact size stands beside the one on the ruler; triangles are cut large.");
+        for (FabricCut f : cutting.fabrics()) {
+            flow.heading(f.fabric().name() + ", " + f.yardage().asked(rules), 1.5);
+            flow.table(f.table(rules), 0.07, 0.08, 0.14, 0.17, 0.16, 0.14, 0.24);
+            flow.picture(LayoutPicture.of(f.layout(), f.fabric().colour(), rules::text), 4.4,
+                    f.fabric().name() + ": " + Math.round(f.layout().waste() * 100) + " % offcuts");
+        }
+    }
+
+    private void sewing(PageFlow flow) {
+        flow.chapter("Sewing");
+        flow.paragraph("Sew alike units one after another without cutting the thread between them. Press each seam before the "
+                + "next one crosses it, neighbouring rows in opposite directions so that the seams nest.");
+        for (SewingPlan.Stage s : SewingPlan.of(quilt.title(), quilt.top(), rules).stages()) {
+            String made = s.count() == 1 ? "make 1" : "make " + s.count();
+            flow.heading(s.name() + ", " + made, 3.2);
+            flow.picture(s.exploded(), s.work() instanceof org.calicograph.quilt.Block ? 3.4 : 5.0, s.name() + " "
+                    + rules.exact(s.work().width()) + " x " + rules.exact(s.work().height()) + " finished, drawn apart");
+            if (!s.warnings().isEmpty()) {
+                flow.paragraph(s.warnings());
+            }
+            Table table = Table.of("", "Step", "Sew", "Seam", "Times");
+            int n = 1;
+            for (SewingPlan.Batch b : s.batches()) {
+                table = table.row(n++, b.what(), b.kind().toString(), b.times());
+            }
+            flow.table(table, 0.08, 0.6, 0.2, 0.12);
+        }
+        flow.caution(SewingPlan.CAUTION);
+    }
+
+    private void finishing(PageFlow flow) {
+        Finishing f = Finishing.of(quilt.width(), quilt.height(), rules);
+        Finishing.Backing back = f.backing();
+        flow.chapter("Quilting and finishing");
+        flow.points(List.of(
+                "Join the backing from " + back.widths() + (back.widths() == 1 ? " length" : " lengths") + " of " + rules.text(back.each())
+                        + (back.widths() == 1 ? "." : back.upright() ? "; the seams run down the quilt." : "; the seams run across the quilt.")
+                        + " Trim the selvages off before you sew, and press the seams open.",
+                "Lay the backing wrong side up, the batting on it, the top right side up; smooth each from the middle. Baste.",
+                "Quilt from the middle outwards. Lines may lie no further apart than the batting's maker allows; where nothing is "
+                        + "stated, stay within 2 in.",
+                "Trim the edges square. Measure the quilt through the middle, not along its edge.",
+                "Join " + f.bindingStrips() + " strips of " + rules.text(f.how().strip()) + " slantwise into "
+                        + rules.text(rules.taped(f.bindingLength())) + " of binding, fold it in two lengthwise and press. Sew it to the front, raw edges "
+                        + "level, mitring the corners; turn it to the back and sew it down.",
+                "For hanging, hem a sleeve of " + rules.text(f.how().sleeve()) + " cut height, fold it in two, and sew it behind the top edge."));
+        flow.caution("Needles break: wear glasses when you quilt by machine, and count pins in and out. " + SewingPlan.CAUTION);
+    }
+
+    private void label(PageFlow flow) {
+        flow.heading("Label", 2.2);
+        Table label = Table.of("", "For the back of the quilt, or the wall beside it", " ")
+                .row("Title", quilt.title()).row("Size", size()).row("Made by", "").row("Quilted by", "").row("Place and year", "").row("Care", "");
+        flow.table(label, 0.45, 0.55);
+    }
+
+    @Override
+    public Exhibit show() {
+        List<Exhibit> parts = new ArrayList<>();
+        List<Picture> pages = pages();
+        for (int i = 0; i < pages.size(); i++) {
+            parts.add(Exhibit.of(pages.get(i), "page " + (i + 1) + " of " + pages.size()));
+        }
+        return new Exhibit.Several(parts);
+    }
+}
