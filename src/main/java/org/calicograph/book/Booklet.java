@@ -132,7 +132,7 @@ public record Booklet(Quilt quilt, CuttingRules rules, Paper paper) implements D
         for (FabricCut f : cutting.fabrics()) {
             flow.heading(f.fabric().name() + ", " + f.yardage().asked(rules), 1.5);
             flow.table(f.table(rules), 0.07, 0.08, 0.14, 0.17, 0.16, 0.14, 0.24);
-            flow.picture(LayoutPicture.of(f.layout(), f.fabric().colour(), rules::text), 4.4,
+            flow.picture(LayoutPicture.of(f.layout(), f.fabric().colour(), rules::text), 2.3, 4.8,
                     f.fabric().name() + ": " + Math.round(f.layout().waste() * 100) + " % offcuts");
         }
     }

@@ -88,7 +88,7 @@ final class PageFlow {
         }
         y += 0.2;
         line(title, MARGIN, 0.2, Picture.Weight.BOLD, INK);
-        y += 0.12;
+        y += 0.16;
     }
 
     private Picture rule(double at) {
@@ -159,6 +159,12 @@ final class PageFlow {
             put(new Picture.Lettering(caption, new Point(MARGIN + width() / 2, y + 0.2), SMALL, Picture.Anchor.MIDDLE, Picture.Weight.REGULAR, QUIET));
         }
         y += under;
+    }
+
+    /** The same, made smaller to stay on the page if at least the least height is left there. */
+    void picture(Picture picture, double least, double most, String caption) {
+        double left = room() - 0.45;
+        picture(picture, left >= least ? Math.min(most, left) : most, caption);
     }
 
     /** @param shares each column's share of the width; they add up to 1 */

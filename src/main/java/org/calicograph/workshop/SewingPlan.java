@@ -10,6 +10,9 @@ import java.util.TreeMap;
 import org.calicograph.drawing.Drawable;
 import org.calicograph.drawing.Exhibit;
 import org.calicograph.drawing.Picture;
+import org.calicograph.fabric.Colour;
+import org.calicograph.geometry.Point;
+import org.calicograph.geometry.Region;
 import org.calicograph.geometry.Transform;
 import org.calicograph.quilt.Assembly;
 import org.calicograph.quilt.Block;
@@ -83,12 +86,29 @@ public record SewingPlan(String title, List<Stage> stages) implements Drawable {
                     for (Patch p : part.work().patches()) {
                         all.add(Exploded.patch(p.shape().transformed(part.place()), p.fabric().colour(), whole));
                     }
+                    if (part.work().patchCount() == 1) {
+                        Patch only = part.work().patches().get(0);
+                        all.add(lettered(letters.getOrDefault(part.id(), ""), only.shape().transformed(part.place()), only.fabric().colour(), whole));
+                    }
                     pictures.put(part.id(), Picture.group(all));
                 }
             } else {
-                work.patches().forEach(p -> pictures.put(p.id(), Exploded.patch(p.shape(), p.fabric().colour(), whole)));
+                work.patches().forEach(p -> pictures.put(p.id(), lettered(letters.getOrDefault(p.id(), ""), p.shape(), p.fabric().colour(), whole)
+                        .over(Exploded.patch(p.shape(), p.fabric().colour(), whole))));
             }
             return Exploded.of(order, pictures);
+        }
+
+        /** The letter of a piece where it has room; nothing where it has none. */
+        private static Picture lettered(String letter, Region shape, Colour ground, double whole) {
+            Point at = shape.inside();
+            double room = Math.min(shape.bounds().width(), shape.bounds().height());
+            double size = Math.min(whole / 24, room / 2.6);
+            if (letter.isEmpty() || size < whole / 90) {
+                return Picture.EMPTY;
+            }
+            Colour ink = ground.red() * 0.3 + ground.green() * 0.6 + ground.blue() * 0.1 > 0.5 ? Colour.hex("#2b2b2b") : Colour.WHITE;
+            return new Picture.Lettering(letter, at.plus(0, size * 0.35), size, Picture.Anchor.MIDDLE, Picture.Weight.REGULAR, ink);
         }
 
         /** Set-in, partial and curved seams, in words; empty if every seam is straight. */

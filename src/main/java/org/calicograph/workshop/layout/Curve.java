@@ -127,7 +127,7 @@ record Curve(int[] widths, int[] lengths, int size, double area, double waste) {
     }
 
     boolean same(Curve other) {
-        return size == other.size && java.util.Arrays.equals(widths, 0, size, other.widths, 0, size)
+        return size == other.size && area == other.area && java.util.Arrays.equals(widths, 0, size, other.widths, 0, size)
                 && java.util.Arrays.equals(lengths, 0, size, other.lengths, 0, size);
     }
 

@@ -18,7 +18,8 @@ public final class LayoutPicture {
     private static final Colour INK = Colour.hex("#2b2b2b");
     private static final Colour OFFCUT = Colour.hex("#eceae5");
     private static final Pen CUT = Pen.of(Colour.hex("#5b5852"), 0.06);
-    private static final double TYPE = 0.9;
+    /** The height of the type, as a share of the longer side. */
+    private static final double TYPE = 1.0 / 48;
 
     private LayoutPicture() { }
 
@@ -26,6 +27,7 @@ public final class LayoutPicture {
     public static Picture of(Layout layout, Colour cloth, Function<Length, String> text) {
         double width = layout.width().inInches();
         double length = layout.length().inInches();
+        double type = Math.max(0.8, TYPE * Math.max(width, length));
         List<Picture> parts = new ArrayList<>();
         parts.add(box(new Box(0, 0, width, length)).filled(OFFCUT).outlined(CUT));
         Colour pale = cloth.mixed(Colour.WHITE, 0.25);
@@ -33,10 +35,10 @@ public final class LayoutPicture {
             Box b = new Box(s.x().inInches(), s.y().inInches(), s.x().plus(s.taken().across()).inInches(),
                     s.y().plus(s.taken().along()).inInches());
             parts.add(box(b).filled(pale).outlined(CUT));
-            letter(s.taken().blank().name(), b, pale, parts);
+            letter(s.taken().blank().name(), b, pale, type, parts);
         }
-        rows(layout, width, text, parts);
-        parts.add(new Picture.Lettering(text.apply(layout.width()) + " usable width", new Point(0, -0.5), TYPE, Picture.Anchor.START,
+        rows(layout, width, type, text, parts);
+        parts.add(new Picture.Lettering(text.apply(layout.width()) + " usable width", new Point(0, -0.5 * type), type, Picture.Anchor.START,
                 Picture.Weight.REGULAR, INK));
         return Picture.group(parts);
     }
@@ -45,8 +47,8 @@ public final class LayoutPicture {
         return new Picture.Shape(List.of(Path.rectangle(b)), Paint.NONE, CUT);
     }
 
-    private static void letter(String name, Box b, Colour ground, List<Picture> into) {
-        double size = Math.min(TYPE * 1.3, Math.min(b.height() * 0.6, b.width() * 0.8 / Math.max(1, name.length() * 0.75)));
+    private static void letter(String name, Box b, Colour ground, double type, List<Picture> into) {
+        double size = Math.min(type * 1.2, Math.min(b.height() * 0.6, b.width() * 0.8 / Math.max(1, name.length() * 0.75)));
         if (size >= 0.35) {
             Colour ink = ground.red() * 0.3 + ground.green() * 0.6 + ground.blue() * 0.1 > 0.5 ? INK : Colour.WHITE;
             into.add(new Picture.Lettering(name, b.centre().plus(0, size * 0.35), size, Picture.Anchor.MIDDLE, Picture.Weight.REGULAR, ink));
@@ -54,18 +56,18 @@ public final class LayoutPicture {
     }
 
     /** The widths of the strips that are cut across first, beside the cloth. */
-    private static void rows(Layout layout, double width, Function<Length, String> text, List<Picture> into) {
+    private static void rows(Layout layout, double width, double type, Function<Length, String> text, List<Picture> into) {
         List<Panel> rows = layout.panel() instanceof Panel.Rows r ? r.parts() : List.of(layout.panel());
         double y = 0;
         double free = 0;
         int number = 1;
         for (Panel row : rows) {
             double h = row.along().inInches();
-            double middle = Math.max(y + h / 2, free + TYPE * 0.6);
+            double middle = Math.max(y + h / 2, free + type * 0.6);
             String what = number++ + ": " + text.apply(row.along());
-            into.add(new Picture.Lettering(what, new Point(width + 0.7, middle + TYPE * 0.35), TYPE, Picture.Anchor.START,
+            into.add(new Picture.Lettering(what, new Point(width + 0.7 * type, middle + type * 0.35), type, Picture.Anchor.START,
                     Picture.Weight.REGULAR, INK));
-            free = middle + TYPE * 0.6;
+            free = middle + type * 0.6;
             y += h;
         }
     }
