@@ -318,10 +318,15 @@ final class Conductor implements KernelProcess.Ear {
                 if (closed) {
                     return;
                 }
-                what.run();
-                if (!closed) {
-                    advance();
-                    publish();
+                try {
+                    what.run();
+                    if (!closed) {
+                        advance();
+                        publish();
+                    }
+                } catch (RuntimeException e) {
+                    // A fault of ours: told, and the session goes on.
+                    System.getLogger(Conductor.class.getName()).log(System.Logger.Level.ERROR, "the session stumbled", e);
                 }
             });
         } catch (RejectedExecutionException e) {
@@ -467,7 +472,7 @@ final class Conductor implements KernelProcess.Ear {
         });
         Set<String> dependents = graph.dependents(work.id);
         if (!rebuilt) {
-            dependents.forEach(id -> goStale(cells.get(id)));
+            dependents.stream().filter(id -> !graph.problems().containsKey(id)).forEach(id -> goStale(cells.get(id)));
         }
         if (hopeless.isPresent()) {
             work.alive = false;

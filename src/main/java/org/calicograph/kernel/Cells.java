@@ -1,0 +1,426 @@
+package org.calicograph.kernel;
+
+import java.lang.reflect.Field;
+import java.lang.reflect.Modifier;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.locks.ReentrantLock;
+import java.util.stream.Collectors;
+import jdk.jshell.Diag;
+import jdk.jshell.JShell;
+import jdk.jshell.Snippet;
+import jdk.jshell.SnippetEvent;
+import jdk.jshell.SourceCodeAnalysis;
+import org.calicograph.drawing.Exhibit;
+import org.calicograph.show.Show;
+import org.calicograph.wire.CellScan;
+import org.calicograph.wire.Dial;
+import org.calicograph.wire.ExhibitFormat;
+import org.calicograph.wire.Failure;
+import org.calicograph.wire.Place;
+import org.calicograph.wire.Problem;
+
+/**
+ * The cells of a notebook as this process holds them: evaluates them with JShell and runs them again
+ * when a dial turns. One thread evaluates; scans may come from another.
+ */
+final class Cells {
+
+    /** A cell in the kernel. */
+    private static final class Held {
+        final String text;
+        final List<Piece> pieces = new ArrayList<>();
+        /** True if every piece has been compiled, so that they can be run again. */
+        boolean complete;
+
+        Held(String text) {
+            this.text = text;
+        }
+    }
+
+    /**
+     * How a cell ended.
+     *
+     * @param exhibit as bytes; empty if there is nothing to see
+     */
+    record Result(Optional<Failure> failure, Optional<byte[]> exhibit, String kind, String output, List<Dial> dials, long nanos) { }
+
+    /** What a turn of a dial tells as it goes. */
+    interface Turning {
+        void begins(String cell);
+
+        void ends(String cell, Result result);
+    }
+
+    private final ReentrantLock compiler = new ReentrantLock();
+    private final Running running;
+    private final Printing printing = new Printing();
+    private final Reader reader = new Reader();
+    private final Origins origins = new Origins();
+    private final Map<String, Held> held = new LinkedHashMap<>();
+    private final Faults faults;
+    private final InProcess engine;
+    private final JShell jshell;
+    private final SourceCodeAnalysis analysis;
+    private long evaluations;
+
+    Cells(Running running, Stdlib stdlib, int heapMegabytes) {
+        this.running = running;
+        this.faults = new Faults(origins, cell -> held.containsKey(cell) ? held.get(cell).text : "", heapMegabytes);
+        this.engine = new InProcess(running, compiler, new InProcess.Classes(stdlib.classes()));
+        String classPath = System.getProperty("java.class.path") + stdlib.classes().map(Path::toString).map(p -> java.io.File.pathSeparator + p).orElse("");
+        compiler.lock();
+        try {
+            this.jshell = JShell.builder().executionEngine(new jdk.jshell.spi.ExecutionControlProvider() {
+                @Override
+                public String name() {
+                    return "calicograph";
+                }
+
+                @Override
+                public jdk.jshell.spi.ExecutionControl generate(jdk.jshell.spi.ExecutionEnv env, Map<String, String> parameters) {
+                    return engine;
+                }
+            }, Map.of()).compilerOptions("-classpath", classPath, "-parameters", "-Xlint:none", "-proc:none").build();
+            this.analysis = jshell.sourceCodeAnalysis();
+            for (SnippetEvent event : jshell.eval(Imports.text(!stdlib.isEmpty()))) {
+                if (event.status() != Snippet.Status.VALID) {
+                    throw new IllegalStateException("the imports of the house do not compile: "
+                            + jshell.diagnostics(event.snippet()).map(d -> d.getMessage(null)).collect(Collectors.joining("; ")));
+                }
+            }
+        } finally {
+            compiler.unlock();
+        }
+        printing.takeOver();
+    }
+
+    ReentrantLock compiler() {
+        return compiler;
+    }
+
+    SourceCodeAnalysis analysis() {
+        return analysis;
+    }
+
+    Reader reader() {
+        return reader;
+    }
+
+    /** How many pieces have been compiled since the start. */
+    long evaluations() {
+        return evaluations;
+    }
+
+    CellScan scan(String cell, String text) {
+        return Reader.whole(cell, reader.read(cut(text).stream().map(Reader.Cut::source).toList()));
+    }
+
+    private List<Reader.Cut> cut(String text) {
+        compiler.lock();
+        try {
+            return Reader.cut(text, analysis);
+        } finally {
+            compiler.unlock();
+        }
+    }
+
+    // --- Evaluation ---
+
+    Result evaluate(String cell, String text, Map<String, String> dials, List<String> stale) {
+        long start = System.nanoTime();
+        stale.forEach(this::forget);
+        forget(cell);
+        Held now = new Held(text);
+        held.put(cell, now);
+        DialBoard.set(dials);
+        List<Reader.Cut> cuts = cut(text);
+        List<Reading> readings = reader.read(cuts.stream().map(Reader.Cut::source).toList());
+        for (int i = 0; i < cuts.size(); i++) {
+            now.pieces.add(new Piece(cell, cuts.get(i).source(), cuts.get(i).offset(), readings.get(i)));
+        }
+        Optional<Failure> failure = Optional.empty();
+        for (int i = 0; i < now.pieces.size() && failure.isEmpty(); i++) {
+            Piece piece = now.pieces.get(i);
+            printing.begin(printed(now));
+            List<Problem> problems = compileAndRun(piece, text);
+            piece.output = printing.end();
+            failure = problems.isEmpty() ? taken(piece) : Optional.of(new Failure.DoesNotCompile(withLater(problems, now, i)));
+        }
+        if (failure.isEmpty()) {
+            failure = unresolved(now);
+        }
+        now.complete = failure.isEmpty();
+        return ended(cell, now, failure, start);
+    }
+
+    private static int printed(Held cell) {
+        return cell.pieces.stream().mapToInt(p -> p.output.length()).sum();
+    }
+
+    private List<Problem> compileAndRun(Piece piece, String text) {
+        evaluations++;
+        DialBoard.at(piece);
+        compiler.lock();
+        try {
+            List<Problem> problems = new ArrayList<>();
+            for (SnippetEvent event : jshell.eval(piece.source())) {
+                if (event.causeSnippet() != null) {
+                    continue;
+                }
+                Snippet snippet = event.snippet();
+                if (event.status() == Snippet.Status.REJECTED) {
+                    jshell.diagnostics(snippet).filter(Diag::isError).forEach(d -> problems.add(Faults.problem(d, piece, text)));
+                    if (problems.isEmpty()) {
+                        Place at = Place.of(text, piece.offset());
+                        problems.add(new Problem(at, at, "This does not compile."));
+                    }
+                } else {
+                    piece.snippets.add(snippet);
+                }
+            }
+            origins.add(piece, analysis);
+            return problems;
+        } finally {
+            compiler.unlock();
+            DialBoard.at(Piece.NONE);
+        }
+    }
+
+    /** Takes over what the engine ran for the piece; a failure if it threw. */
+    private Optional<Failure> taken(Piece piece) {
+        Optional<Failure> failure = Optional.empty();
+        for (InProcess.Outcome outcome : engine.outcomes()) {
+            piece.runs.add(outcome.method());
+            piece.value = outcome.value();
+            piece.hasValue = true;
+            if (outcome.thrown().isPresent() && failure.isEmpty()) {
+                failure = Optional.of(thrown(piece, outcome.thrown().get()));
+            }
+        }
+        return failure;
+    }
+
+    private Failure thrown(Piece piece, Throwable thrown) {
+        if (running.isStopping() && !(thrown instanceof OutOfMemoryError)) {
+            return new Failure.Stopped();
+        }
+        return faults.of(piece.cell(), thrown);
+    }
+
+    /** The problems of the pieces behind a rejected one, without running them, as far as they don't follow from it. */
+    private List<Problem> withLater(List<Problem> first, Held cell, int rejected) {
+        List<Problem> all = new ArrayList<>(first);
+        Set<String> missing = new HashSet<>();
+        cell.pieces.get(rejected).reading().declares().forEach(d -> missing.add(d.name()));
+        boolean cut = cell.pieces.get(rejected).reading() == Reading.NOTHING;
+        engine.dry(true);
+        try {
+            for (int i = rejected + 1; i < cell.pieces.size() && !cut; i++) {
+                Piece piece = cell.pieces.get(i);
+                List<Problem> more = piece.reading().readsAny(missing) ? List.of() : compileAndRun(piece, cell.text);
+                all.addAll(more);
+                if (!more.isEmpty() || piece.reading().readsAny(missing)) {
+                    piece.reading().declares().forEach(d -> missing.add(d.name()));
+                }
+            }
+        } finally {
+            engine.dry(false);
+        }
+        return all.stream().distinct().sorted(java.util.Comparator.comparing(Problem::from)).toList();
+    }
+
+    /** Methods and types that compile only once a name is declared, which nothing has done. */
+    private Optional<Failure> unresolved(Held cell) {
+        List<Problem> problems = new ArrayList<>();
+        for (Piece piece : cell.pieces) {
+            for (Snippet snippet : piece.snippets) {
+                if (snippet instanceof jdk.jshell.DeclarationSnippet declaration && jshell.status(snippet) != Snippet.Status.VALID) {
+                    jshell.unresolvedDependencies(declaration).forEach(name -> {
+                        String bare = name.replaceAll("\\(.*", "").replaceAll("^\\w+ ", "");
+                        java.util.regex.Matcher at = java.util.regex.Pattern.compile("\\b" + java.util.regex.Pattern.quote(bare) + "\\b").matcher(piece.source());
+                        int from = piece.offset() + (at.find() ? at.start() : 0);
+                        problems.add(new Problem(Place.of(cell.text, from), Place.of(cell.text, from + bare.length()), Faults.unknown(name)));
+                    });
+                }
+            }
+        }
+        compiler.lock();
+        try {
+            cell.pieces.forEach(p -> origins.add(p, analysis));
+        } finally {
+            compiler.unlock();
+        }
+        return problems.isEmpty() ? Optional.empty() : Optional.of(new Failure.DoesNotCompile(problems));
+    }
+
+    private Result ended(String cell, Held now, Optional<Failure> soFar, long start) {
+        Optional<Failure> failure = soFar;
+        Optional<byte[]> bytes = Optional.empty();
+        String kind = "";
+        Piece last = now.pieces.isEmpty() ? Piece.NONE : now.pieces.get(now.pieces.size() - 1);
+        boolean shows = failure.isEmpty() && last.hasValue && last.value != null && !isDial(last);
+        String shown = "";
+        if (shows) {
+            kind = last.value.getClass().getSimpleName();
+            printing.begin(printed(now));
+            try {
+                bytes = Optional.of(running.run(() -> {
+                    Exhibit exhibit = Show.of(last.value);
+                    return ExhibitFormat.bytes(exhibit);
+                }));
+            } catch (Throwable t) {
+                Failure why = running.isStopping() ? new Failure.Stopped() : faults.of(cell, t);
+                failure = Optional.of(why instanceof Failure.Threw threw ? new Failure.ShowFailed(kind, threw) : why);
+            }
+            shown = printing.end();
+        }
+        String output = now.pieces.stream().map(p -> p.output).collect(Collectors.joining()) + shown;
+        return new Result(failure, failure.isPresent() ? Optional.empty() : bytes, kind, output, DialBoard.of(cell), System.nanoTime() - start);
+    }
+
+    /** A dial's own declaration shows nothing: the dial itself is there to be seen. */
+    private static boolean isDial(Piece piece) {
+        return piece.reading().kind() == Reading.Kind.VARIABLE && DialBoard.declares(piece);
+    }
+
+    void forget(String cell) {
+        Held old = held.remove(cell);
+        DialBoard.forget(cell);
+        if (old == null) {
+            return;
+        }
+        origins.forget(cell);
+        compiler.lock();
+        try {
+            List<Piece> back = new ArrayList<>(old.pieces);
+            Collections.reverse(back);
+            for (Piece piece : back) {
+                piece.runs.forEach(m -> empty(m.getDeclaringClass()));
+                for (Snippet snippet : piece.snippets) {
+                    if (jshell.status(snippet).isActive() && snippet.kind().isPersistent()) {
+                        jshell.drop(snippet);
+                    }
+                }
+            }
+        } finally {
+            compiler.unlock();
+        }
+    }
+
+    /** Lets go of what a wrapper's variables hold: its class stays as long as the process. */
+    private static void empty(Class<?> wrapper) {
+        for (Field field : wrapper.getDeclaredFields()) {
+            if (Modifier.isStatic(field.getModifiers()) && !Modifier.isFinal(field.getModifiers()) && !field.getType().isPrimitive()) {
+                try {
+                    field.setAccessible(true);
+                    field.set(null, null);
+                } catch (ReflectiveOperationException e) {
+                    return; // It holds on to its value; nothing else is lost.
+                }
+            }
+        }
+    }
+
+    // --- Dials ---
+
+    /**
+     * Runs again what depends on dials whose values have changed.
+     *
+     * @param order the cells that may be run, each behind those that it needs
+     * @return cells that must be evaluated instead
+     */
+    List<String> turn(Map<String, String> dials, List<String> order, Turning turning) {
+        DialBoard.set(dials);
+        List<String> cells = order.stream().filter(c -> held.containsKey(c) && held.get(c).complete).toList();
+        Set<Piece> affected = affected(cells);
+        List<String> reached = cells.stream().filter(c -> held.get(c).pieces.stream().anyMatch(affected::contains)).toList();
+        if (affected.stream().anyMatch(p -> p.reading().state())) {
+            return reached;
+        }
+        Set<String> lost = new HashSet<>();
+        for (String cell : reached) {
+            Held now = held.get(cell);
+            if (now.pieces.stream().anyMatch(p -> p.reading().readsAny(lost))) {
+                now.pieces.forEach(p -> p.reading().declares().forEach(d -> lost.add(d.name())));
+                continue;
+            }
+            turning.begins(cell);
+            long start = System.nanoTime();
+            Optional<Failure> failure = Optional.empty();
+            for (Piece piece : now.pieces) {
+                if (affected.contains(piece) && failure.isEmpty()) {
+                    failure = again(piece, now);
+                }
+            }
+            Result result = ended(cell, now, failure, start);
+            if (result.failure().isPresent()) {
+                now.pieces.forEach(p -> p.reading().declares().forEach(d -> lost.add(d.name())));
+            }
+            turning.ends(cell, result);
+        }
+        return List.of();
+    }
+
+    private Optional<Failure> again(Piece piece, Held cell) {
+        piece.output = "";
+        printing.begin(printed(cell));
+        DialBoard.at(piece);
+        try {
+            for (java.lang.reflect.Method method : piece.runs) {
+                InProcess.Outcome outcome = engine.run(method);
+                piece.value = outcome.value();
+                if (outcome.thrown().isPresent()) {
+                    return Optional.of(thrown(piece, outcome.thrown().get()));
+                }
+            }
+            return Optional.empty();
+        } finally {
+            DialBoard.at(Piece.NONE);
+            piece.output = printing.end();
+        }
+    }
+
+    /**
+     * The pieces whose result may change: those that declare a turned dial, those that read what such a
+     * piece declares, and so on. A statement may change the variables that it reads, so where one runs
+     * again they are first made anew, and whatever reads them follows.
+     */
+    private Set<Piece> affected(List<String> cells) {
+        Set<Piece> affected = new LinkedHashSet<>(DialBoard.turned());
+        List<Piece> all = cells.stream().flatMap(c -> held.get(c).pieces.stream()).toList();
+        Set<String> changed = new HashSet<>();
+        Set<String> variables = all.stream().map(Piece::reading).filter(r -> r.kind() == Reading.Kind.VARIABLE)
+                .flatMap(r -> r.declares().stream()).map(CellScan.Declared::name).collect(Collectors.toSet());
+        boolean grows = true;
+        while (grows) {
+            int size = affected.size();
+            int names = changed.size();
+            for (Piece piece : all) {
+                Reading reading = piece.reading();
+                boolean remade = reading.kind() == Reading.Kind.VARIABLE && reading.declaresAny(changed);
+                if (reading.readsAny(changed) || remade) {
+                    affected.add(piece);
+                }
+                if (affected.contains(piece)) {
+                    reading.declares().forEach(d -> changed.add(d.name()));
+                    changed.addAll(reading.writes());
+                    boolean last = held.get(piece.cell()).pieces.get(held.get(piece.cell()).pieces.size() - 1) == piece;
+                    if (piece.isStatement() && !last) {
+                        reading.reads().stream().filter(variables::contains).forEach(changed::add);
+                    }
+                }
+            }
+            grows = affected.size() > size || changed.size() > names;
+        }
+        return affected;
+    }
+}

@@ -1,0 +1,160 @@
+package org.calicograph.kernel;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+import jdk.jshell.Diag;
+import jdk.jshell.spi.SPIResolutionException;
+import org.calicograph.wire.Failure;
+import org.calicograph.wire.Frame;
+import org.calicograph.wire.Place;
+import org.calicograph.wire.Problem;
+
+/** What went wrong, in the words of {@link Failure}, with lines of the cell. */
+final class Faults {
+
+    private static final int MOST_FRAMES = 40;
+    private static final int MOST_CAUSES = 8;
+
+    private final Origins origins;
+    private final Function<String, String> texts;
+    private final int heapMegabytes;
+
+    /** @param texts the text of a cell by its id */
+    Faults(Origins origins, Function<String, String> texts, int heapMegabytes) {
+        this.origins = origins;
+        this.texts = texts;
+        this.heapMegabytes = heapMegabytes;
+    }
+
+    /** What was thrown while the cell was at work. */
+    Failure of(String cell, Throwable thrown) {
+        Throwable t = thrown;
+        while (t instanceof ExceptionInInitializerError && t.getCause() != null) {
+            t = t.getCause();
+        }
+        if (t instanceof OutOfMemoryError) {
+            return new Failure.OutOfMemory(heapMegabytes);
+        }
+        if (t instanceof Running.StoppedBefore || t instanceof ThreadDeath) {
+            return new Failure.Stopped();
+        }
+        if (t instanceof StackOverflowError) {
+            List<Frame> frames = frames(t);
+            return new Failure.TooDeep(place(cell, t), frames.subList(0, Math.min(8, frames.size())));
+        }
+        if (t instanceof DialBoard.Refused refused) {
+            return new Failure.DialRefused(refused.dial, refused.getMessage());
+        }
+        if (t instanceof SPIResolutionException) {
+            return new Failure.DoesNotCompile(List.of(new Problem(new Place(1, 1), new Place(1, 1),
+                    "This cell calls something that uses a name which is declared nowhere.")));
+        }
+        return threw(cell, t);
+    }
+
+    Failure.Threw threw(String cell, Throwable t) {
+        List<String> causes = new ArrayList<>();
+        Set<Throwable> seen = new LinkedHashSet<>(List.of(t));
+        for (Throwable c = cause(t); c != null && causes.size() < MOST_CAUSES && seen.add(c); c = cause(c)) {
+            String said = said(c);
+            causes.add(said.isBlank() ? kind(c) : kind(c) + ": " + said);
+        }
+        return new Failure.Threw(kind(t), said(t), place(cell, t), frames(t), causes);
+    }
+
+    private static Throwable cause(Throwable t) {
+        try {
+            return t.getCause();
+        } catch (RuntimeException e) {
+            return null;
+        }
+    }
+
+    private static String kind(Throwable t) {
+        String name = t.getClass().getSimpleName();
+        return name.isEmpty() ? "An exception without a name" : name;
+    }
+
+    /** An exception of a cell's own may throw from its getMessage too. */
+    private static String said(Throwable t) {
+        try {
+            String message = t.getMessage();
+            String text = message == null ? "" : message;
+            return text.length() > 4000 ? text.substring(0, 4000) + "…" : text;
+        } catch (Throwable e) {
+            return "its message can't be read (" + kind(e) + ")";
+        }
+    }
+
+    private List<Frame> frames(Throwable t) {
+        List<Frame> frames = new ArrayList<>();
+        for (StackTraceElement e : t.getStackTrace()) {
+            if (frames.size() == MOST_FRAMES) {
+                break;
+            }
+            Optional<Piece> piece = origins.piece(e.getClassName());
+            if (piece.isPresent() && e.getLineNumber() > 0) {
+                String cell = piece.get().cell();
+                String method = e.getMethodName().equals("do_it$") || e.getMethodName().startsWith("lambda$") ? "" : e.getMethodName();
+                origins.place(e.getClassName(), e.getLineNumber(), texts.apply(cell))
+                        .ifPresent(p -> frames.add(new Frame(cell, true, p.line(), method)));
+            } else if (e.getClassName().startsWith(Stdlib.PACKAGE + ".") && e.getFileName() != null && e.getLineNumber() > 0) {
+                frames.add(new Frame(e.getFileName(), false, e.getLineNumber(), e.getMethodName()));
+            }
+        }
+        return frames;
+    }
+
+    /** The innermost place in the cell itself; a place in another cell's method does not count. */
+    private Optional<Place> place(String cell, Throwable t) {
+        for (StackTraceElement e : t.getStackTrace()) {
+            if (e.getLineNumber() > 0 && origins.piece(e.getClassName()).filter(p -> p.cell().equals(cell)).isPresent()) {
+                return origins.place(e.getClassName(), e.getLineNumber(), texts.apply(cell));
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** A compiler's objection to a piece, with places of the cell. */
+    static Problem problem(Diag diag, Piece piece, String text) {
+        // Where the compiler points, which in a long chain of calls may be lines behind its start.
+        long from = Math.max(0, diag.getPosition() < 0 ? diag.getStartPosition() : diag.getPosition());
+        long to = Math.max(from, diag.getEndPosition());
+        // A position behind the piece is one that JShell's own wrapping added: the end of the piece.
+        int most = Math.min(text.length(), piece.offset() + piece.source().length());
+        int start = (int) Math.min(most, piece.offset() + from);
+        if (start == most) {
+            while (start > piece.offset() && Character.isWhitespace(text.charAt(start - 1))) {
+                start--;
+            }
+        }
+        int end = (int) Math.max(start, Math.min(most, piece.offset() + to));
+        return new Problem(Place.of(text, start), Place.of(text, end), plain(diag.getMessage(java.util.Locale.ENGLISH)));
+    }
+
+    /** javac's message without the names of JShell's wrappers. */
+    private static String plain(String message) {
+        if (message.startsWith("cannot find symbol")) {
+            String symbol = "";
+            String location = "";
+            for (String line : message.split("\n")) {
+                String l = line.strip();
+                symbol = l.startsWith("symbol:") ? l.substring(7).strip() : symbol;
+                location = l.startsWith("location:") ? l.substring(9).strip() : location;
+            }
+            symbol = symbol.replaceAll("\\s+", " ");
+            boolean top = location.isEmpty() || location.equals("class");
+            return top ? unknown(symbol) : "There is no " + symbol + " in " + location + ".";
+        }
+        String first = message.strip();
+        return first.isEmpty() ? "does not compile" : first;
+    }
+
+    static String unknown(String symbol) {
+        return "There is no " + symbol + " here. No cell, import or stdlib file declares it; look for a misspelling, or declare it.";
+    }
+}

@@ -1,0 +1,27 @@
+package org.calicograph.kernel;
+
+import java.util.List;
+import java.util.Set;
+import org.calicograph.wire.CellScan;
+
+/**
+ * What one piece of a cell says about names, found by parsing alone.
+ *
+ * @param reads  names used and not declared within; not only variables
+ * @param writes names assigned to, or whose parts are assigned to
+ * @param state  true for a type that computes something once, when it is first used: it can't be run again
+ */
+record Reading(Kind kind, List<CellScan.Declared> declares, Set<String> reads, Set<String> writes, boolean state) {
+
+    enum Kind { IMPORT, VARIABLE, METHOD, TYPE, STATEMENT }
+
+    static final Reading NOTHING = new Reading(Kind.STATEMENT, List.of(), Set.of(), Set.of(), false);
+
+    boolean declaresAny(Set<String> names) {
+        return declares.stream().anyMatch(d -> names.contains(d.name()));
+    }
+
+    boolean readsAny(Set<String> names) {
+        return reads.stream().anyMatch(names::contains) || writes.stream().anyMatch(names::contains);
+    }
+}

@@ -1,0 +1,116 @@
+package org.calicograph.session;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.util.List;
+import org.calicograph.wire.Failure;
+import org.calicograph.wire.Frame;
+import org.calicograph.wire.Place;
+import org.calicograph.wire.Problem;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Errors name the line and column of the cell, wherever in it they are. */
+class ErrorPlacesTest {
+
+    @TempDir
+    static Path cache;
+    private static Studio studio;
+
+    @BeforeAll
+    static void open() {
+        studio = Studio.open(cache);
+    }
+
+    @AfterAll
+    static void close() {
+        studio.close();
+    }
+
+    /** In the texts, / stands for the end of a line. */
+    @ParameterizedTest(name = "{0}")
+    @CsvSource(delimiter = '|', quoteCharacter = '`', textBlock = """
+        foo                                      | 1 | 1 | There is no variable foo here
+        int a = 1;/int b = a + nothing;          | 2 | 13 | There is no variable nothing here
+        // a note/  /   int c = "words";         | 3 | 12 | incompatible types
+        int d = 1; int e = oops(d);              | 1 | 20 | There is no method oops(int) here
+        record R(int n) {/  int m() {/    return k;/  }/}  | 3 | 12 | There is no variable k here
+        int f(int n) {/  return n +;/}           | 2 | 13 | illegal start of expression
+        "abc".size()                             | 1 | 6 | There is no method size()
+        var g = List.of(1)/g.get(0)              | 1 | 19 | ';' expected
+        int h = (3;                              | 1 | 11 | expected
+        Strang s = null;                         | 1 | 1 | There is no class Strang here
+        """)
+    void a_compile_error_has_its_place(String text, int line, int column, String message) {
+        studio.put(text.strip().replace('/', '\n').replace("\n\n a note", "// a note")).drawAll();
+        Problem problem = studio.failure("a1", Failure.DoesNotCompile.class).problems().get(0);
+        assertThat(problem.message()).contains(message);
+        assertThat(problem.from().line()).as("line of %s", problem).isEqualTo(line);
+        if (!message.equals("expected")) {
+            assertThat(problem.from()).isEqualTo(new Place(line, column));
+        }
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @CsvSource(delimiter = '|', quoteCharacter = '`', textBlock = """
+        int z = 0;/int y = 1 / z;                                                 | 2 | 1
+        int z = 0;//for (int i = 0; i < 3; i++) {/    z += 1 % (i - 1);/}         | 4 | 5
+        int f(int n) {/    int m = n;/    return 1 % m;/}//f(0)                   | 3 | 5
+        List.of(1, 0).stream()/    .map(n -> 1 % n)/    .toList()                 | 2 | 5
+        class T {/    int x;/    int div() { return 1 % x; }/}/new T().div()      | 3 | 5
+        """)
+    void an_exception_has_the_line_of_the_cell(String text, int line, int column) {
+        studio.put(text.strip().replace('/', '\n').replace("1 \n z", "1 / z")).drawAll();
+        Failure.Threw threw = studio.failure("a1", Failure.Threw.class);
+        assertThat(threw.kind()).isEqualTo("ArithmeticException");
+        assertThat(threw.at()).contains(new Place(line, column));
+    }
+
+    @Test
+    void several_problems_of_one_cell_are_told_together_and_those_that_follow_from_others_are_not() {
+        studio.put("int a = foo();\nint b = a + 1;\nint c = bar();\nString s = 3;").drawAll();
+        List<Problem> problems = studio.failure("a1", Failure.DoesNotCompile.class).problems();
+        assertThat(problems).extracting(p -> p.from().line()).containsExactly(1, 3, 4);
+    }
+
+    @Test
+    void the_way_to_an_exception_names_cells_and_lines_and_nothing_else() {
+        studio.put("int share(int whole, int parts) {\n    return whole / parts;\n}", "int n = 0;\n\nshare(4, n)").drawAll();
+        Failure.Threw threw = studio.failure("a2", Failure.Threw.class);
+        assertThat(threw.at()).contains(new Place(3, 1));
+        assertThat(threw.frames()).containsExactly(new Frame("a1", true, 2, "share"), new Frame("a2", true, 3, ""));
+    }
+
+    @Test
+    void causes_are_told_in_order() {
+        studio.put("throw new IllegalStateException(\"outer\", new RuntimeException(\"middle\", new java.io.IOException(\"inner\")));").drawAll();
+        Failure.Threw threw = studio.failure("a1", Failure.Threw.class);
+        assertThat(threw.message()).isEqualTo("IllegalStateException: outer");
+        assertThat(threw.causes()).containsExactly("RuntimeException: middle", "IOException: inner");
+    }
+
+    @Test
+    void a_refusal_of_the_house_is_told_in_its_own_words() {
+        studio.put("Length.parse(\"three\")").drawAll();
+        assertThat(studio.failure("a1", Failure.Threw.class).message()).startsWith("'three'");
+    }
+
+    @Test
+    void an_exception_that_cannot_say_its_message_is_told_all_the_same() {
+        studio.put("class Mute extends RuntimeException {\n    public String getMessage() { throw new Error(\"no\"); }\n}\nthrow new Mute();").drawAll();
+        assertThat(studio.failure("a1", Failure.Threw.class).kind()).isEqualTo("Mute");
+    }
+
+    @Test
+    void a_method_that_uses_an_undeclared_name_is_named_at_the_name() {
+        studio.put("int area() {\n    return side * side;\n}").drawAll();
+        Problem problem = studio.failure("a1", Failure.DoesNotCompile.class).problems().get(0);
+        assertThat(problem.from()).isEqualTo(new Place(2, 12));
+        assertThat(problem.message()).contains("variable side");
+    }
+}
