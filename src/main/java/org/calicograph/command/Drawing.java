@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.ExecutionException;
 import org.calicograph.fabric.NearestNames;
 import org.calicograph.notebook.Cell;
@@ -17,6 +18,7 @@ import org.calicograph.session.CellState;
 import org.calicograph.session.Session;
 import org.calicograph.session.SessionOptions;
 import org.calicograph.wire.Dial;
+import org.calicograph.wire.Failure;
 
 /** A notebook being drawn for a command. The kernel starts while the file is still being read. */
 final class Drawing implements AutoCloseable {
@@ -104,10 +106,19 @@ final class Drawing implements AutoCloseable {
         List<String> known = session.dials().stream().map(Dial::name).toList();
         for (String name : names) {
             if (!known.contains(name)) {
+                refusal(name).ifPresent(why -> {
+                    throw new Refusal(Refusal.FILE, why);
+                });
                 throw new Refusal(Refusal.FILE, known.isEmpty() ? "the notebook has no dials, so '" + name + "' can't be set"
                         : "there is no dial '" + name + "'" + NearestNames.question(name, known));
             }
         }
+    }
+
+    /** Why a dial could not take its value, if that is what kept its cell from being drawn. */
+    private Optional<String> refusal(String dial) {
+        return states().values().stream().filter(CellState.Failed.class::isInstance).map(s -> ((CellState.Failed) s).failure())
+                .filter(f -> f instanceof Failure.DialRefused r && r.dial().equals(dial)).map(Failure::message).findFirst();
     }
 
     /** How every code cell stands, in the order of the notebook. */

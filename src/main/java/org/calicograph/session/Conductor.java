@@ -121,18 +121,29 @@ final class Conductor implements KernelProcess.Ear {
     }
 
     CompletableFuture<Void> drawStale() {
-        return want(() -> cells.values().stream()
-                .filter(w -> w.state instanceof CellState.Undrawn || w.state instanceof CellState.Stale).map(w -> w.id).toList());
+        CompletableFuture<Void> future = new CompletableFuture<>();
+        want(() -> cells.values().stream()
+                .filter(w -> w.state instanceof CellState.Undrawn || w.state instanceof CellState.Stale).map(w -> w.id).toList(),
+                () -> Set.copyOf(cells.keySet()), future);
+        return future;
     }
 
     private CompletableFuture<Void> want(java.util.function.Supplier<Collection<String>> which) {
         CompletableFuture<Void> future = new CompletableFuture<>();
+        want(which, () -> Set.copyOf(which.get()), future);
+        return future;
+    }
+
+    /** @param awaited the cells whose rest the future waits for */
+    private CompletableFuture<Void> want(java.util.function.Supplier<Collection<String>> which,
+                                         java.util.function.Supplier<Set<String>> awaited, CompletableFuture<Void> future) {
         act(() -> {
             Set<String> ids = new LinkedHashSet<>(which.get());
             ids.retainAll(cells.keySet());
             failedStarts = 0;
+            Set<String> all = awaited.get();
             ids.forEach(id -> request(cells.get(id)));
-            promises.add(new Promise(ids, future));
+            promises.add(new Promise(all, future));
         });
         if (closed) {
             future.complete(null);
@@ -550,7 +561,11 @@ final class Conductor implements KernelProcess.Ear {
         return true;
     }
 
+    /** A turned dial may still change what any promise is about. */
     private void keepPromises() {
+        if (!closed && (!turned.isEmpty() && kernel.isPresent() || run.isPresent() && run.get().turn)) {
+            return;
+        }
         for (Promise promise : List.copyOf(promises)) {
             if (promise.cells.stream().map(cells::get).filter(Objects::nonNull).noneMatch(w -> w.wanted || w.state.pending())) {
                 promises.remove(promise);

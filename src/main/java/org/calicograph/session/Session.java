@@ -52,7 +52,11 @@ public final class Session implements AutoCloseable {
         return conductor.drawAll();
     }
 
-    /** Draws what is stale or was never drawn, and leaves the rest alone. */
+    /**
+     * Draws what is stale or was never drawn, and leaves the rest alone.
+     *
+     * @return done when nothing waits or is being drawn any more, and every turned dial has come into effect
+     */
     public CompletableFuture<Void> drawStale() {
         return conductor.drawStale();
     }
