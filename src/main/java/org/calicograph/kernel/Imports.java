@@ -13,7 +13,7 @@ import java.util.List;
 final class Imports {
 
     private static final List<String> HOUSE = List.of("measure", "geometry", "drafting", "fabric", "quilt", "fitting", "workshop", "quilting",
-            "drawing", "show");
+            "turning", "colouring", "drawing", "show");
 
     private Imports() { }
 
