@@ -115,10 +115,20 @@ final class Drawing implements AutoCloseable {
         }
     }
 
+
     /** Why a dial could not take its value, if that is what kept its cell from being drawn. */
     private Optional<String> refusal(String dial) {
         return states().values().stream().filter(CellState.Failed.class::isInstance).map(s -> ((CellState.Failed) s).failure())
                 .filter(f -> f instanceof Failure.DialRefused r && r.dial().equals(dial)).map(Failure::message).findFirst();
+    }
+
+    /** Draws one cell more, below all others, and gives its state; the next call takes it away again. */
+    CellState alsoDraw(CellSource cell) {
+        List<CellSource> all = sources(notebook);
+        all.add(cell);
+        session.arrange(all);
+        await(session.drawStale());
+        return session.states().get(cell.id());
     }
 
     /** How every code cell stands, in the order of the notebook. */

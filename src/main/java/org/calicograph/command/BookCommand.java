@@ -1,0 +1,102 @@
+package org.calicograph.command;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.concurrent.Callable;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.calicograph.drawing.Exhibit;
+import org.calicograph.drawing.Paper;
+import org.calicograph.drawing.PdfWriter;
+import org.calicograph.drawing.Picture;
+import org.calicograph.notebook.Cell;
+import org.calicograph.session.CellSource;
+import org.calicograph.session.CellState;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** {@code book}: a quilt of a notebook as a booklet in PDF. */
+@Command(
+        name = "book",
+        mixinStandardHelpOptions = true,
+        description = "Draw a notebook and write the last quilt that it names as a booklet in PDF: fabric, cutting, sewing, templates at full size.",
+        footer = {"", "Example:", "  calicograph book notebooks/ropewalk-workroom.json --out ropewalk.pdf --paper A4", ""})
+final class BookCommand implements Callable<Integer> {
+
+    private static final Pattern NAMED = Pattern.compile("\\b(?:Quilt|Patchwork|Assembly|Booklet|var)\\s+([A-Za-z_]\\w*)\\s*=");
+    private static final String CELL = "the-booklet";
+
+    @Parameters(paramLabel = "NOTEBOOK", description = "The notebook's file.")
+    private Path notebook;
+
+    @Option(names = "--out", required = true, paramLabel = "FILE", description = "The booklet's file.")
+    private Path out;
+
+    @Option(names = "--paper", paramLabel = "PAPER", defaultValue = "A4", description = "A4, A3 or Letter; A4 if not given.")
+    private String paper;
+
+    @Option(names = "--quilt", paramLabel = "NAME", description = "The name of the quilt in the notebook; the last one if not given.")
+    private String quilt;
+
+    @Mixin
+    private DrawingOptions options;
+
+    @Spec
+    private CommandSpec spec;
+
+    @Override
+    public Integer call() {
+        Paper sheet = switch (paper.toUpperCase(Locale.ROOT)) {
+            case "A4" -> Paper.A4;
+            case "A3" -> Paper.A3;
+            case "LETTER" -> Paper.LETTER;
+            default -> throw new Refusal(Refusal.FILE, "'" + paper + "' is not a paper for booklets; use A4, A3 or Letter");
+        };
+        try (Drawing drawing = Drawing.open(notebook, options, spec.commandLine().getErr())) {
+            drawing.drawAll();
+            drawing.requireDials(options.dials().keySet());
+            int code = drawing.tellFailures(notebook.toString(), spec.commandLine().getErr());
+            List<Picture> pages = pages(drawing, sheet);
+            OutputFiles.save(out, PdfWriter.write(pages, sheet.width(), sheet.height()));
+            spec.commandLine().getOut().println(pages.size() + " pages in " + out);
+            return code;
+        }
+    }
+
+    private List<Picture> pages(Drawing drawing, Paper sheet) {
+        List<String> names = quilt == null ? named(drawing) : List.of(quilt);
+        String last = "no cell names a quilt; write 'var quilt = …' in one";
+        for (String name : names) {
+            CellState state = drawing.alsoDraw(new CellSource(CELL, "org.calicograph.book.Booklet.ofAny(" + name
+                    + ").on(org.calicograph.drawing.Paper." + sheet.name().toUpperCase(Locale.ROOT) + ")"));
+            if (state instanceof CellState.Done done && done.exhibit() instanceof Exhibit.Several several) {
+                return several.parts().stream().filter(Exhibit.Drawn.class::isInstance).map(p -> ((Exhibit.Drawn) p).picture()).toList();
+            }
+            if (state instanceof CellState.Failed failed && quilt != null) {
+                last = "'" + name + "': " + failed.failure().message();
+            }
+        }
+        throw new Refusal(Refusal.CELL, notebook + ": no booklet can be made: " + last);
+    }
+
+    /** The names that cells give to values that may be quilts, the last first. */
+    private static List<String> named(Drawing drawing) {
+        List<String> names = new ArrayList<>();
+        for (Cell cell : drawing.notebook().cells()) {
+            if (cell instanceof Cell.Code code) {
+                Matcher m = NAMED.matcher(code.text());
+                while (m.find()) {
+                    names.remove(m.group(1));
+                    names.add(0, m.group(1));
+                }
+            }
+        }
+        return names;
+    }
+}
