@@ -143,7 +143,7 @@ public record Booklet(Quilt quilt, CuttingRules rules, Paper paper) implements D
                 + "next one crosses it, neighbouring rows in opposite directions so that the seams nest.");
         for (SewingPlan.Stage s : SewingPlan.of(quilt.title(), quilt.top(), rules).stages()) {
             String made = s.count() == 1 ? "make 1" : "make " + s.count();
-            flow.heading(s.name() + ", " + made, 3.2);
+            flow.heading(s.name() + ", " + made, s.work() instanceof org.calicograph.quilt.Block ? 3.9 : 5.6);
             flow.picture(s.exploded(), s.work() instanceof org.calicograph.quilt.Block ? 3.4 : 5.0, s.name() + " "
                     + rules.exact(s.work().width()) + " x " + rules.exact(s.work().height()) + " finished, drawn apart");
             if (!s.warnings().isEmpty()) {
@@ -155,6 +155,10 @@ public record Booklet(Quilt quilt, CuttingRules rules, Paper paper) implements D
                 table = table.row(n++, b.what(), b.kind().toString(), b.times());
             }
             flow.table(table, 0.08, 0.6, 0.2, 0.12);
+            flow.picture(s.pressed(), 1.6, 2.8, "press as the arrows point");
+            if (!s.pressing().words().isEmpty()) {
+                flow.paragraph(s.pressing().words());
+            }
         }
         flow.caution(SewingPlan.CAUTION);
     }

@@ -9,8 +9,11 @@ import java.util.Map;
 import java.util.TreeMap;
 import org.calicograph.drawing.Drawable;
 import org.calicograph.drawing.Exhibit;
+import org.calicograph.drawing.Paint;
+import org.calicograph.drawing.Pen;
 import org.calicograph.drawing.Picture;
 import org.calicograph.fabric.Colour;
+import org.calicograph.geometry.Path;
 import org.calicograph.geometry.Point;
 import org.calicograph.geometry.Region;
 import org.calicograph.geometry.Transform;
@@ -21,6 +24,7 @@ import org.calicograph.quilt.Patchwork;
 import org.calicograph.quilt.Placed;
 import org.calicograph.quilt.Quilt;
 import org.calicograph.workshop.piecing.AssemblyOrder;
+import org.calicograph.workshop.piecing.Pressing;
 import org.calicograph.workshop.piecing.SeamKind;
 import org.calicograph.workshop.piecing.Unit;
 import org.calicograph.workshop.pieces.CuttingRules;
@@ -99,6 +103,40 @@ public record SewingPlan(String title, List<Stage> stages) implements Drawable {
             return Exploded.of(order, pictures);
         }
 
+        /** Which way the seams go. */
+        public Pressing pressing() {
+            Map<String, Double> light = new HashMap<>();
+            if (work instanceof Assembly assembly) {
+                assembly.parts().forEach(part -> light.put(part.id(), lightness(part.work().patches().get(0).fabric().colour())));
+            } else {
+                work.patches().forEach(p -> light.put(p.id(), lightness(p.fabric().colour())));
+            }
+            return Pressing.of(order, id -> light.getOrDefault(id, 0.5));
+        }
+
+        /** The stage whole, with an arrow across each seam for the way it is pressed. */
+        public Picture pressed() {
+            double whole = Math.max(work.width().inInches(), work.height().inInches());
+            List<Picture> parts = new ArrayList<>();
+            for (Patch p : work.patches()) {
+                parts.add(Exploded.patch(p.shape(), p.fabric().colour().mixed(Colour.WHITE, work instanceof Block ? 0.55 : 0.8), whole));
+            }
+            double arm = whole / 36;
+            for (Pressing.Pressed seam : pressing().seams()) {
+                Point tip = seam.seam().middle().plus(seam.toward().times(arm));
+                Point tail = seam.seam().middle().minus(seam.toward().times(arm));
+                Point side = seam.toward().quarterTurned().times(arm * 0.45);
+                Point back = tip.minus(seam.toward().times(arm * 0.7));
+                Pen pen = Pen.of(Colour.hex("#8e3b25"), whole / 220);
+                parts.add(new Picture.Shape(List.of(Path.through(tail, tip), Path.through(back.plus(side), tip, back.minus(side))), Paint.NONE, pen));
+            }
+            return Picture.group(parts);
+        }
+
+        private static double lightness(Colour c) {
+            return c.red() * 0.3 + c.green() * 0.6 + c.blue() * 0.1;
+        }
+
         /** The letter of a piece where it has room; nothing where it has none. */
         private static Picture lettered(String letter, Region shape, Colour ground, double whole) {
             Point at = shape.inside();
@@ -107,7 +145,7 @@ public record SewingPlan(String title, List<Stage> stages) implements Drawable {
             if (letter.isEmpty() || size < whole / 90) {
                 return Picture.EMPTY;
             }
-            Colour ink = ground.red() * 0.3 + ground.green() * 0.6 + ground.blue() * 0.1 > 0.5 ? Colour.hex("#2b2b2b") : Colour.WHITE;
+            Colour ink = lightness(ground) > 0.5 ? Colour.hex("#2b2b2b") : Colour.WHITE;
             return new Picture.Lettering(letter, at.plus(0, size * 0.35), size, Picture.Anchor.MIDDLE, Picture.Weight.REGULAR, ink);
         }
 
@@ -213,6 +251,8 @@ public record SewingPlan(String title, List<Stage> stages) implements Drawable {
         for (Stage s : stages) {
             String caption = s.name() + ", " + (s.count() == 1 ? "made once" : "made " + s.count() + " times");
             parts.add(Exhibit.of(s.exploded(), s.warnings().isEmpty() ? caption : caption + ". " + s.warnings()));
+            String nesting = s.pressing().words();
+            parts.add(Exhibit.of(s.pressed(), nesting.isEmpty() ? "press as the arrows point; all seams nest" : nesting));
             org.calicograph.drawing.Table table = org.calicograph.drawing.Table.of("Sewing " + s.name(), "Step", "Sew", "Seam", "Times in a chain");
             int n = 1;
             for (Batch b : s.batches()) {
