@@ -115,7 +115,6 @@ final class Drawing implements AutoCloseable {
         }
     }
 
-
     /** Why a dial could not take its value, if that is what kept its cell from being drawn. */
     private Optional<String> refusal(String dial) {
         return states().values().stream().filter(CellState.Failed.class::isInstance).map(s -> ((CellState.Failed) s).failure())
