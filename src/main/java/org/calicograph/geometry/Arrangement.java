@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.TreeSet;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.index.strtree.STRtree;
 import org.locationtech.jts.operation.polygonize.Polygonizer;
@@ -74,12 +75,11 @@ public record Arrangement(List<Segment> edges, List<Region> faces, List<Segment>
 
     private static List<Segment> loose(Polygonizer polygonizer, Map<List<Coordinate>, Segment> chords) {
         List<Segment> loose = new ArrayList<>();
-        List<Object> left = new ArrayList<>();
-        left.addAll(polygonizer.getDangles());
-        left.addAll(polygonizer.getCutEdges());
-        for (Object line : left) {
-            Coordinate[] c = ((org.locationtech.jts.geom.LineString) line).getCoordinates();
-            loose.add(chords.get(List.of(c[0], c[1])));
+        for (Collection<?> lines : List.of(polygonizer.getDangles(), polygonizer.getCutEdges())) {
+            for (Object line : lines) {
+                Coordinate[] c = ((LineString) line).getCoordinates();
+                loose.add(chords.get(List.of(c[0], c[1])));
+            }
         }
         return loose;
     }

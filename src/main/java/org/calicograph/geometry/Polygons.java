@@ -1,20 +1,25 @@
 package org.calicograph.geometry;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.LinearRing;
 import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.geom.PrecisionModel;
 import org.locationtech.jts.operation.overlayng.OverlayNG;
-import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
+import org.locationtech.jts.operation.overlayng.UnaryUnionNG;
 
 /** The door to the JTS library: regions become its polygons, and its polygons regions. */
 public final class Polygons {
 
     /** One factory for the house; its geometries are plain double precision. */
     public static final GeometryFactory FACTORY = new GeometryFactory();
+
+    /** Overlays round to a grid of 1e-9 in: in floating point, edges that nearly coincide can turn a result inside out. */
+    private static final PrecisionModel GRID = new PrecisionModel(1e9);
 
     private Polygons() { }
 
@@ -38,17 +43,22 @@ public final class Polygons {
 
     /** What lies in both. Edges that nearly coincide, as those of curves cut twice do, are snapped together. */
     public static Geometry intersection(Geometry one, Geometry other) {
-        return OverlayNGRobust.overlay(one, other, OverlayNG.INTERSECTION);
+        return OverlayNG.overlay(one, other, OverlayNG.INTERSECTION, GRID);
     }
 
     /** What lies in either; robust like {@link #intersection}. */
     public static Geometry union(Geometry one, Geometry other) {
-        return OverlayNGRobust.overlay(one, other, OverlayNG.UNION);
+        return OverlayNG.overlay(one, other, OverlayNG.UNION, GRID);
     }
 
     /** What lies in the first alone; robust like {@link #intersection}. */
     public static Geometry difference(Geometry one, Geometry other) {
-        return OverlayNGRobust.overlay(one, other, OverlayNG.DIFFERENCE);
+        return OverlayNG.overlay(one, other, OverlayNG.DIFFERENCE, GRID);
+    }
+
+    /** What lies in any of the polygons. */
+    public static Geometry union(Collection<? extends Geometry> all) {
+        return all.isEmpty() ? FACTORY.createPolygon() : UnaryUnionNG.union(new ArrayList<Geometry>(all), GRID);
     }
 
     /** The regions of every polygon in a geometry; its points and lines are left out. */

@@ -12,7 +12,6 @@ import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.index.strtree.STRtree;
-import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 
 /**
  * The covering law: parts cover an outline without gap or overlap.
@@ -95,7 +94,7 @@ public final class Cover {
         for (int i = 0; i < parts.size(); i++) {
             polygons.add(shapes.polygon(i));
         }
-        Geometry covered = OverlayNGRobust.union(polygons);
+        Geometry covered = Polygons.union(polygons);
         Geometry gap = Polygons.difference(Polygons.of(outline, Region.ACCURACY), covered);
         widest(gap).ifPresent(hole -> {
             throw new DesignException(whole + " has a gap " + near(hole) + "; fill it with a patch or move an edge");

@@ -18,7 +18,6 @@ import org.calicograph.quilt.Patch;
 import org.calicograph.quilt.Patchwork;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Polygon;
-import org.locationtech.jts.operation.union.CascadedPolygonUnion;
 
 /**
  * The figures that patches of one fabric make together across the edges of blocks.
@@ -55,7 +54,7 @@ public record Emergence(List<Figure> figures) implements Drawable {
             // Patches that share a seam run together; those that only touch at a point stay apart.
             List<Geometry> grown = new ArrayList<>();
             polygons.forEach(p -> grown.add(p.buffer(SNUG, 2)));
-            Geometry union = CascadedPolygonUnion.union(grown).buffer(-3 * SNUG, 2).buffer(2 * SNUG, 2);
+            Geometry union = Polygons.union(grown).buffer(-3 * SNUG, 2).buffer(2 * SNUG, 2);
             for (Region region : Polygons.regions(union)) {
                 Box box = region.bounds();
                 boolean inside = box.left() > edge.left() + 0.01 && box.top() > edge.top() + 0.01

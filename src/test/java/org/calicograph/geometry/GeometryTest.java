@@ -75,6 +75,24 @@ class GeometryTest {
         assertThat(Arc.through(new Point(0, 0), new Point(1, 0), new Point(2, 0))).isInstanceOf(Line.class);
     }
 
+    /** Two blades of a fan share a straight edge; in floating point the library's intersection of them was once a whole blade. */
+    @Test
+    void neighbours_that_share_an_edge_do_not_overlap() {
+        for (double side : new double[] {3, 12, 25.3333, 31.7}) {
+            Region[] blades = new Region[6];
+            for (int i = 0; i < 6; i++) {
+                Angle from = Angle.degrees(15 * i - 90);
+                Point in = new Point(0, 1).plus(Point.polar(0.25, from));
+                blades[i] = Region.of(Path.from(in).lineTo(new Point(0, 1).plus(Point.polar(0.875, from))).arcAbout(new Point(0, 1), Angle.degrees(15))
+                        .lineTo(new Point(0, 1).plus(Point.polar(0.25, from.plus(Angle.degrees(15))))).arcTo(in, -Math.tan(Math.toRadians(15) / 4)).close()
+                        .transformed(Transform.scale(side)));
+            }
+            for (int i = 1; i < 6; i++) {
+                assertThat(Polygons.intersection(Polygons.of(blades[i - 1], 1e-4), Polygons.of(blades[i], 1e-4)).getArea()).isLessThan(1e-6);
+            }
+        }
+    }
+
     @Test
     void a_path_with_a_break_is_refused_with_the_place() {
         assertThatThrownBy(() -> new Path(List.of(new Line(new Point(0, 0), new Point(1, 0)), new Line(new Point(2, 0), new Point(3, 0)))))

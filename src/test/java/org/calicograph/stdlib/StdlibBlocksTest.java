@@ -75,6 +75,22 @@ class StdlibBlocksTest {
         Golden.picture("stdlib/" + name, PatchworkPicture.of(block));
     }
 
+    /** Every border routine that needs a size alone goes round a square of 48 in with units of 4 in. */
+    @Test
+    void every_border_goes_round_and_there_are_fifteen() {
+        List<String> names = CompiledStdlib.names().stream().filter(n -> n.endsWith("Border")).toList();
+        assertThat(names).hasSizeGreaterThanOrEqualTo(15);
+        for (String name : names) {
+            Class<?> type = CompiledStdlib.named(name);
+            boolean one = Stream.of(type.getMethods()).anyMatch(m -> m.getName().equals("of") && m.getParameterCount() == 1);
+            Object second = name.equals("WavesBorder") ? (Object) 2 : inches(1);
+            Border border = (Border) (one ? CompiledStdlib.call(type, "of", inches(4)) : CompiledStdlib.call(type, "of", inches(4), second));
+            Patchwork top = Medallion.around(Block.plain(org.calicograph.fabric.Role.LIGHT.standIn(), inches(48), inches(48))).with(border).top();
+            Cover.check(name, top.outline(), top.patches().stream().map(p -> new Cover.Part(p.id(), p.shape())).toList());
+            Golden.picture("stdlib/" + name.toLowerCase(Locale.ROOT), PatchworkPicture.of(top));
+        }
+    }
+
     @Test
     void there_are_at_least_twelve_traditional_blocks_and_a_border() {
         assertThat(blocks(inches(12)).map(Patchwork::name).distinct().count()).isGreaterThanOrEqualTo(18);
