@@ -9,10 +9,12 @@ import org.calicograph.drawing.Paint;
 import org.calicograph.drawing.Pen;
 import org.calicograph.drawing.Picture;
 import org.calicograph.drawing.Table;
+import org.calicograph.fabric.Cloth;
 import org.calicograph.fabric.Colour;
 import org.calicograph.fabric.Fabric;
 import org.calicograph.fabric.HueReport;
 import org.calicograph.fabric.Palette;
+import org.calicograph.fabric.Photo;
 import org.calicograph.fabric.Ramp;
 import org.calicograph.fabric.Stash;
 import org.calicograph.fabric.Swatch;
@@ -21,6 +23,7 @@ import org.calicograph.geometry.Box;
 import org.calicograph.geometry.Path;
 import org.calicograph.geometry.Point;
 import org.calicograph.measure.Angle;
+import org.calicograph.measure.Length;
 
 /** Colours and cloth as pictures. */
 final class Swatches {
@@ -28,6 +31,8 @@ final class Swatches {
     private static final Colour INK = Colour.hex("#2b2b2b");
     private static final Pen EDGE = Pen.of(Colour.hex("#8a857c"), 0.008);
     private static final double TYPE = 0.13;
+    /** How wide a photograph is shown. */
+    private static final Length PHOTO = Length.inches(5);
 
     private Swatches() { }
 
@@ -51,6 +56,14 @@ final class Swatches {
         if (value instanceof Stash stash) {
             return Optional.of(Exhibit.several(Exhibit.of(stash(stash), stash.toString()), Exhibit.of(table(stash))));
         }
+        if (value instanceof Photo photo) {
+            return Optional.of(Exhibit.of(sheet(Paint.of(new Cloth(photo, PHOTO)), PHOTO.inInches(),
+                    PHOTO.inInches() * photo.height() / photo.width()), photo.toString()));
+        }
+        if (value instanceof Cloth cloth) {
+            return Optional.of(Exhibit.of(sheet(Paint.of(cloth), 2 * cloth.repeat().inInches(), 2 * cloth.height().inInches()),
+                    "repeats every " + cloth.repeat()));
+        }
         if (value instanceof Fabric fabric) {
             return Optional.of(Exhibit.of(cloth(fabric), words(fabric)));
         }
@@ -61,7 +74,11 @@ final class Swatches {
     private static Picture cloth(Fabric fabric) {
         double width = fabric.print().picture().map(c -> Math.max(2, 2 * c.repeat().inInches())).orElse(2.0);
         double height = fabric.print().picture().map(c -> Math.max(1.25, 2 * c.height().inInches())).orElse(1.25);
-        return Picture.of(Path.rectangle(new Box(0, 0, width, height))).filled(Paint.of(fabric)).outlined(EDGE);
+        return sheet(Paint.of(fabric), width, height);
+    }
+
+    private static Picture sheet(Paint paint, double width, double height) {
+        return Picture.of(Path.rectangle(new Box(0, 0, width, height))).filled(paint).outlined(EDGE);
     }
 
     static Picture chip(double x, double y, double width, double height, Colour colour) {
