@@ -41,6 +41,10 @@ final class PngCanvas implements Surface {
         g.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
     }
 
+    void hint(RenderingHints.Key key, Object value) {
+        g.setRenderingHint(key, value);
+    }
+
     void close() {
         g.dispose();
     }
