@@ -1,0 +1,109 @@
+package org.calicograph.desk;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Consumer;
+import java.util.stream.Collectors;
+import org.calicograph.desk.cells.CellPane;
+import org.calicograph.desk.study.Study;
+
+/** Everything that can be done from the menus, with its keys. */
+final class Deeds {
+
+    private final DeskWindow window;
+    private final List<Action> all = new ArrayList<>();
+
+    Deeds(DeskWindow window) {
+        this.window = window;
+        study();
+        cell();
+        view();
+    }
+
+    List<Action> all() {
+        return List.copyOf(all);
+    }
+
+    private void add(String group, String name, String keys, Runnable deed) {
+        all.add(Action.of(group, name, keys, deed));
+    }
+
+    private void study() {
+        add("Study", "New", "Shortcut+N", () -> papers().leave(window::askWhere, () -> papers().openNew()));
+        add("Study", "Open\u2026", "Shortcut+O", window::askOpen);
+        add("Study", "Save", "Shortcut+S", () -> papers().save(window::askWhere));
+        add("Study", "Save as\u2026", "Shortcut+Shift+S", () -> papers().saveAs(window::askWhere));
+        add("Study", "Undo", "Shortcut+Z", () -> window.study().undo());
+        add("Study", "Redo", "Shortcut+Shift+Z", () -> window.study().redo());
+        add("Study", "Draw all", "Shortcut+Shift+Enter", window::drawAll);
+        add("Study", "Draw what is stale", "Shortcut+Alt+Enter", window::drawStale);
+        add("Study", "Stop", "Shortcut+Period", window::stop);
+    }
+
+    private void cell() {
+        add("Cell", "Draw", "Shortcut+Enter", () -> chosen(window::draw));
+        add("Cell", "Draw from here on", "Alt+Enter", () -> chosen(window::drawFrom));
+        add("Cell", "Write", "F2", () -> chosen(window::write));
+        add("Cell", "Go up", "Shortcut+Up", () -> go(-1));
+        add("Cell", "Go down", "Shortcut+Down", () -> go(1));
+        add("Cell", "Add code beneath", "Shortcut+Shift+J", () -> add(true));
+        add("Cell", "Add prose beneath", "Shortcut+Shift+P", () -> add(false));
+        add("Cell", "Move up", "Alt+Up", () -> edit((s, id) -> s.move(id, -1)));
+        add("Cell", "Move down", "Alt+Down", () -> edit((s, id) -> s.move(id, 1)));
+        add("Cell", "Split before the caret's line", "Shortcut+Shift+K", () -> edit((s, id) -> s.split(id, window.pane().map(CellPane::caretLine).orElse(1))));
+        add("Cell", "Join with the next", "Shortcut+J", () -> edit(Study::join));
+        add("Cell", "Copy beneath", "Shortcut+D", () -> edit(Study::copy));
+        add("Cell", "Fold or unfold", "Shortcut+Shift+F", () -> window.pane().ifPresent(CellPane::fold));
+        add("Cell", "Turn into prose or code", "Shortcut+Shift+M", () -> edit(Study::turnKind));
+        add("Cell", "Take out", "Shortcut+Shift+Delete", () -> edit(Study::remove));
+    }
+
+    private void view() {
+        add("View", "Day or night", "Shortcut+Shift+L", window::turnLook);
+        add("View", "Keys", "F1", this::keys);
+    }
+
+    private Papers papers() {
+        return window.papers();
+    }
+
+    private void chosen(Consumer<String> deed) {
+        window.study().chosen().ifPresent(deed);
+    }
+
+    private void go(int steps) {
+        window.study().chooseFrom(steps);
+        chosen(window::write);
+    }
+
+    private void add(boolean code) {
+        if (window.study().chosen().isPresent()) {
+            chosen(id -> window.addBehind(id, code));
+        } else {
+            window.write(code ? window.study().addCode(0) : window.study().addProse(0));
+        }
+    }
+
+    private interface Edit {
+        void of(Study study, String cell);
+    }
+
+    /** An edit of the chosen cell; what can't be done is said. */
+    private void edit(Edit edit) {
+        try {
+            window.study().chosen().ifPresent(id -> edit.of(window.study(), id));
+            window.notices().hush("edit");
+            chosen(id -> window.column().reveal(id));
+        } catch (IllegalArgumentException e) {
+            window.notices().say("edit", e.getMessage());
+        }
+    }
+
+    private void keys() {
+        String words = all.stream().filter(a -> a.keys().isPresent())
+                .map(a -> a.keys().get().getDisplayText() + "  " + a.name().replace("\u2026", "").toLowerCase(java.util.Locale.ROOT))
+                .collect(Collectors.joining("   \u00b7   "));
+        window.notices().say("keys", words + "   \u00b7   Ctrl+Space  ways to go on   \u00b7   Ctrl+Shift+Space  what a method takes"
+                + "   \u00b7   in a picture: + and \u2212 zoom, arrows pan, 0 shows it whole");
+    }
+}

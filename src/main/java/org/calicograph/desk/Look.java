@@ -1,0 +1,51 @@
+package org.calicograph.desk;
+
+import atlantafx.base.theme.PrimerDark;
+import atlantafx.base.theme.PrimerLight;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.util.Base64;
+import java.util.List;
+import java.util.Set;
+import javafx.application.Application;
+import javafx.scene.Scene;
+import javafx.scene.text.Font;
+
+/** Type and colours, by day and by night. */
+final class Look {
+
+    private static final String LETTERS = "/org/apache/pdfbox/resources/ttf/LiberationSans-Regular.ttf";
+    private static final List<String> READING = List.of("Source Sans 3", "Source Sans Pro", "Inter", "Segoe UI", "Helvetica Neue", "Noto Sans");
+    private static final List<String> CODE = List.of("JetBrains Mono", "Source Code Pro", "Cascadia Mono", "SF Mono", "Menlo", "Consolas",
+            "DejaVu Sans Mono", "Liberation Mono", "Noto Sans Mono");
+    private static final String NIGHT = "night";
+
+    private Look() { }
+
+    /** Dresses a window; may be called again for the other look. */
+    static void dress(Scene scene, boolean night) {
+        Application.setUserAgentStylesheet(night ? new PrimerDark().getUserAgentStylesheet() : new PrimerLight().getUserAgentStylesheet());
+        scene.getRoot().getStyleClass().remove(NIGHT);
+        if (night) {
+            scene.getRoot().getStyleClass().add(NIGHT);
+        }
+        if (scene.getStylesheets().isEmpty()) {
+            scene.getStylesheets().addAll(Look.class.getResource("desk.css").toExternalForm(), typefaces());
+        }
+    }
+
+    private static String typefaces() {
+        String letters = "System";
+        try (InputStream in = Look.class.getResourceAsStream(LETTERS)) {
+            Font font = in == null ? null : Font.loadFont(in, 14);
+            letters = font == null ? letters : font.getFamily();
+        } catch (java.io.IOException e) {
+            // The system's own letters serve as well.
+        }
+        Set<String> there = Set.copyOf(Font.getFamilies());
+        String reading = READING.stream().filter(there::contains).findFirst().orElse(letters);
+        String code = CODE.stream().filter(there::contains).findFirst().orElse("Monospaced");
+        String css = ".root { -fx-font-family: \"" + reading + "\"; }\n.code, .code .text, .code-word { -fx-font-family: \"" + code + "\"; }\n";
+        return "data:text/css;base64," + Base64.getEncoder().encodeToString(css.getBytes(StandardCharsets.UTF_8));
+    }
+}

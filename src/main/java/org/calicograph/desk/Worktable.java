@@ -1,0 +1,212 @@
+package org.calicograph.desk;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
+import java.util.function.Function;
+import javafx.animation.PauseTransition;
+import javafx.application.Platform;
+import javafx.util.Duration;
+import org.calicograph.notebook.Cell;
+import org.calicograph.notebook.Notebook;
+import org.calicograph.session.CellSource;
+import org.calicograph.session.CellState;
+import org.calicograph.session.Completions;
+import org.calicograph.session.KernelState;
+import org.calicograph.session.Session;
+import org.calicograph.session.SessionListener;
+import org.calicograph.session.SessionOptions;
+import org.calicograph.wire.Catalogue;
+import org.calicograph.wire.Dial;
+import org.calicograph.wire.Signature;
+
+/**
+ * The session of the open study, seen from the window's thread. What the session tells is gathered, and
+ * of each cell only the newest state is handed on; what is typed is handed down in small batches.
+ * There is no session while a study isn't trusted.
+ */
+final class Worktable {
+
+    /** Told on the window's thread. */
+    interface Hearer {
+        void stands(String cell, CellState state);
+
+        void dials(List<Dial> dials);
+
+        void kernel(KernelState state);
+    }
+
+    private final Hearer hearer;
+    private final Map<String, String> typed = new LinkedHashMap<>();
+    private final PauseTransition pause = new PauseTransition(Duration.millis(150));
+    private Optional<Session> session = Optional.empty();
+    private Optional<News> news = Optional.empty();
+
+    Worktable(Hearer hearer) {
+        this.hearer = hearer;
+        pause.setOnFinished(e -> handDown());
+    }
+
+    boolean isOpen() {
+        return session.isPresent();
+    }
+
+    void open(Notebook notebook, Optional<Path> file, SessionOptions options) {
+        close();
+        News mine = new News();
+        news = Optional.of(mine);
+        session = Optional.of(Session.open(sources(notebook), notebook.dialTexts(), file.map(options::beside).orElse(options), mine));
+    }
+
+    void close() {
+        pause.stop();
+        typed.clear();
+        news = Optional.empty();
+        session.ifPresent(Session::close);
+        session = Optional.empty();
+    }
+
+    static List<CellSource> sources(Notebook notebook) {
+        return notebook.cells().stream().filter(c -> c instanceof Cell.Code).map(c -> new CellSource(c.id(), c.text())).toList();
+    }
+
+    void arrange(Notebook notebook) {
+        typed.clear();
+        session.ifPresent(s -> s.arrange(sources(notebook)));
+    }
+
+    void edit(String cell, String text) {
+        typed.put(cell, text);
+        pause.playFromStart();
+    }
+
+    private void handDown() {
+        pause.stop();
+        session.ifPresent(s -> typed.forEach(s::edit));
+        typed.clear();
+    }
+
+    void draw(Collection<String> cells) {
+        handDown();
+        session.ifPresent(s -> s.draw(cells));
+    }
+
+    void drawAll() {
+        handDown();
+        session.ifPresent(Session::drawAll);
+    }
+
+    void drawStale() {
+        handDown();
+        session.ifPresent(Session::drawStale);
+    }
+
+    void stop() {
+        session.ifPresent(Session::stop);
+    }
+
+    void restart() {
+        session.ifPresent(Session::restart);
+    }
+
+    void kill() {
+        session.ifPresent(Session::kill);
+    }
+
+    /** @throws IllegalArgumentException if the dial can't take the value */
+    void setDial(String name, String value) {
+        handDown();
+        session.ifPresent(s -> s.setDial(name, value));
+    }
+
+    Map<String, CellState> states() {
+        return session.map(Session::states).orElse(Map.of());
+    }
+
+    Map<String, List<String>> needs() {
+        return session.map(Session::needs).orElse(Map.of());
+    }
+
+    List<Dial> dials() {
+        return session.map(Session::dials).orElse(List.of());
+    }
+
+    Optional<KernelState> kernel() {
+        return session.map(Session::kernel);
+    }
+
+    CompletableFuture<Completions> complete(String cell, String text, int offset) {
+        return asked(s -> s.complete(cell, text, offset), Completions.NONE);
+    }
+
+    CompletableFuture<List<Signature>> explain(String cell, String text, int offset) {
+        return asked(s -> s.explain(cell, text, offset), List.of());
+    }
+
+    CompletableFuture<Catalogue> browse() {
+        return asked(Session::browse, Catalogue.EMPTY);
+    }
+
+    private <T> CompletableFuture<T> asked(Function<Session, CompletableFuture<T>> question, T otherwise) {
+        return session.map(question).orElseGet(() -> CompletableFuture.completedFuture(otherwise));
+    }
+
+    /** What one session tells, gathered until the window's thread takes it. */
+    private final class News implements SessionListener {
+        private final Map<String, CellState> states = new LinkedHashMap<>();
+        private Optional<List<Dial>> dials = Optional.empty();
+        private Optional<KernelState> kernel = Optional.empty();
+        private boolean called;
+
+        @Override
+        public synchronized void stands(String cell, CellState state) {
+            states.remove(cell);
+            states.put(cell, state);
+            call();
+        }
+
+        @Override
+        public synchronized void dials(List<Dial> now) {
+            dials = Optional.of(new ArrayList<>(now));
+            call();
+        }
+
+        @Override
+        public synchronized void kernel(KernelState state) {
+            kernel = Optional.of(state);
+            call();
+        }
+
+        private void call() {
+            if (!called) {
+                called = true;
+                Platform.runLater(this::tell);
+            }
+        }
+
+        private void tell() {
+            Map<String, CellState> newStates;
+            Optional<List<Dial>> newDials;
+            Optional<KernelState> newKernel;
+            synchronized (this) {
+                newStates = new LinkedHashMap<>(states);
+                newDials = dials;
+                newKernel = kernel;
+                states.clear();
+                dials = Optional.empty();
+                kernel = Optional.empty();
+                called = false;
+            }
+            if (news.equals(Optional.of(this))) {
+                newKernel.ifPresent(hearer::kernel);
+                newDials.ifPresent(hearer::dials);
+                newStates.forEach(hearer::stands);
+            }
+        }
+    }
+}

@@ -1,0 +1,217 @@
+package org.calicograph.desk.cells;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import javafx.animation.Animation;
+import javafx.animation.KeyFrame;
+import javafx.animation.Timeline;
+import javafx.geometry.Pos;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.control.Tooltip;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.VBox;
+import javafx.util.Duration;
+import org.calicograph.desk.code.CodeEditor;
+import org.calicograph.desk.code.CodeSlot;
+import org.calicograph.desk.code.Marks;
+import org.calicograph.desk.dials.DialControl;
+import org.calicograph.desk.results.ExhibitPane;
+import org.calicograph.desk.results.FailureNote;
+import org.calicograph.drawing.Exhibit;
+import org.calicograph.notebook.Saved;
+import org.calicograph.session.CellState;
+import org.calicograph.wire.Dial;
+import org.calicograph.wire.Failure;
+import org.calicograph.wire.Place;
+
+/** A code cell: its text, how it stands, and what it came to; its dials beside it. */
+public final class CodePane extends CellPane {
+
+    private final CodeSlot slot;
+    private final Label standing = new Label();
+    private final VBox trouble = new VBox();
+    private final Label output = ExhibitPane.words("");
+    private final ExhibitPane exhibit;
+    private final Label folded = new Label();
+    private final Timeline clock = new Timeline(new KeyFrame(Duration.millis(100), e -> tell()));
+    private CellState state = new CellState.Undrawn();
+    private boolean saved;
+
+    public CodePane(String id, String text, Wishes wishes) {
+        super(id, wishes);
+        getStyleClass().add("code-cell");
+        exhibit = new ExhibitPane(wishes::pointedAt);
+        slot = new CodeSlot(id, text);
+        slot.onEdit(now -> wishes.edited(id, now));
+        slot.onWake(this::awake);
+        standing.setId("standing-" + id);
+        standing.getStyleClass().add("standing");
+        output.getStyleClass().add("output");
+        output.setId("output-" + id);
+        trouble.setId("trouble-" + id);
+        folded.getStyleClass().add("folded");
+        Button draw = new Button("Draw");
+        draw.setId("draw-" + id);
+        draw.getStyleClass().add("quiet-button");
+        draw.setAccessibleText("Draw cell " + id);
+        draw.setTooltip(new Tooltip("Draw this cell and what it needs (Ctrl+Enter)"));
+        draw.setOnAction(e -> wishes.draw(id));
+        HBox line = new HBox(10, draw, standing);
+        line.setAlignment(Pos.CENTER_LEFT);
+        line.getStyleClass().add("standing-line");
+        body.getChildren().addAll(slot, line);
+        clock.setCycleCount(Animation.INDEFINITE);
+        show(state);
+    }
+
+    private void awake(CodeEditor editor) {
+        editor.focusedProperty().addListener((all, before, now) -> {
+            if (now) {
+                wishes.chosen(id);
+            }
+        });
+        new Suggesting(id, editor, wishes);
+    }
+
+    /** How the cell stands now. What was drawn stays in sight until there is something newer. */
+    public void show(CellState next) {
+        state = next;
+        if (next instanceof CellState.Drawing) {
+            clock.playFromStart();
+        } else {
+            clock.stop();
+        }
+        tell();
+        getStyleClass().removeIf(s -> s.startsWith("standing-"));
+        getStyleClass().add(Standing.style(next));
+        if (next instanceof CellState.Done done) {
+            saved = false;
+            trouble.getChildren().clear();
+            slot.mark(List.of());
+            result(done.exhibit(), done.output());
+        } else if (next instanceof CellState.Failed failed) {
+            saved = false;
+            trouble(failed.failure());
+            result(Exhibit.NOTHING, failed.output());
+        }
+    }
+
+    private void tell() {
+        standing.setText(saved && state instanceof CellState.Undrawn ? "\u25a1  as saved in the file; not drawn here yet"
+                : Standing.words(state, Instant.now()));
+    }
+
+    /** A result from the file, of a cell that is not drawn here. */
+    public void show(Saved result) {
+        saved = true;
+        trouble.getChildren().clear();
+        result.failure().ifPresent(why -> {
+            Label label = new Label("\u2716  It failed when it was saved: " + why);
+            label.setWrapText(true);
+            label.getStyleClass().add("failure-message");
+            VBox note = new VBox(label);
+            note.getStyleClass().add("failure");
+            trouble.getChildren().setAll(note);
+        });
+        result(result.exhibit(), result.output());
+        tell();
+    }
+
+    private void trouble(Failure failure) {
+        trouble.getChildren().setAll(new FailureNote(failure, this::go));
+        slot.mark(Marks.of(slot.text(), failure));
+    }
+
+    private void result(Exhibit shown, String printed) {
+        exhibit.show(shown);
+        output.setText(printed.stripTrailing());
+        arrange();
+    }
+
+    private void arrange() {
+        List<javafx.scene.Node> wanted = new ArrayList<>(body.getChildren().subList(0, 2));
+        if (!trouble.getChildren().isEmpty()) {
+            wanted.add(trouble);
+        }
+        if (!output.getText().isEmpty()) {
+            wanted.add(output);
+        }
+        if (!exhibit.getChildren().isEmpty()) {
+            wanted.add(exhibit);
+        }
+        if (!wanted.equals(body.getChildren())) {
+            body.getChildren().setAll(wanted);
+        }
+    }
+
+    public CellState state() {
+        return state;
+    }
+
+    public Exhibit exhibit() {
+        return exhibit.exhibit();
+    }
+
+    /** The dials that this cell declares, as they now are. */
+    public void show(List<Dial> dials) {
+        List<DialControl> controls = new ArrayList<>();
+        for (Dial dial : dials) {
+            Optional<DialControl> there = margin.getChildren().stream().map(n -> (DialControl) n).filter(c -> c.suits(dial)).findFirst();
+            there.ifPresent(c -> c.show(dial));
+            controls.add(there.orElseGet(() -> new DialControl(dial, wishes::turn)));
+        }
+        if (!controls.equals(margin.getChildren())) {
+            margin.getChildren().setAll(controls);
+        }
+    }
+
+    @Override
+    public void showText(String text) {
+        if (!text.equals(slot.text())) {
+            trouble.getChildren().clear();
+            arrange();
+        }
+        slot.show(text);
+    }
+
+    @Override
+    public void write() {
+        if (!folded.getText().isEmpty()) {
+            fold();
+        }
+        slot.wake().requestFocus();
+    }
+
+    private void go(Place place) {
+        write();
+        CodeEditor editor = slot.wake();
+        editor.moveTo(Marks.offset(slot.text(), place));
+        editor.requestFollowCaret();
+    }
+
+    @Override
+    public void wake() {
+        slot.wake();
+    }
+
+    @Override
+    public boolean isAwake() {
+        return slot.isAwake();
+    }
+
+    @Override
+    public void fold() {
+        boolean fold = folded.getText().isEmpty();
+        int lines = slot.text().split("\n", -1).length;
+        folded.setText(fold ? slot.text().split("\n", 2)[0] + "   \u2026 " + lines + (lines == 1 ? " line" : " lines") + " folded away" : "");
+        body.getChildren().set(0, fold ? folded : slot);
+    }
+
+    @Override
+    public int caretLine() {
+        return slot.editor().map(CodeEditor::caretLine).orElse(1);
+    }
+}

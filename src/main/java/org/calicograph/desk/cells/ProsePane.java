@@ -1,0 +1,141 @@
+package org.calicograph.desk.cells;
+
+import java.util.Optional;
+import javafx.scene.control.TextArea;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
+import javafx.scene.layout.StackPane;
+import javafx.scene.text.Text;
+import org.calicograph.desk.prose.Prose;
+
+/** A prose cell: read as a page, written as Markdown after a double click or Enter, read again after Escape or Ctrl+Enter. */
+public final class ProsePane extends CellPane {
+
+    private final StackPane page = new StackPane();
+    private String text;
+    private Optional<TextArea> writing = Optional.empty();
+    private boolean folded;
+    private boolean quiet;
+
+    public ProsePane(String id, String text, Wishes wishes) {
+        super(id, wishes);
+        this.text = text;
+        getStyleClass().add("prose-cell");
+        page.getStyleClass().add("prose-page");
+        page.setFocusTraversable(true);
+        page.setAccessibleText("Prose cell " + id + ". Press Enter to write.");
+        page.setOnMouseClicked(e -> {
+            page.requestFocus();
+            if (e.getClickCount() == 2 || text().isBlank()) {
+                write();
+            }
+        });
+        page.addEventHandler(KeyEvent.KEY_PRESSED, e -> {
+            if (e.getCode() == KeyCode.ENTER && !e.isShortcutDown() && !e.isAltDown()) {
+                write();
+                e.consume();
+            }
+        });
+        page.focusedProperty().addListener((all, before, now) -> {
+            if (now) {
+                wishes.chosen(id);
+            }
+        });
+        read();
+    }
+
+    private String text() {
+        return text;
+    }
+
+    @Override
+    public void showText(String other) {
+        if (!other.equals(text)) {
+            text = other;
+            if (writing.isPresent()) {
+                quiet = true;
+                int caret = writing.get().getCaretPosition();
+                writing.get().setText(other);
+                writing.get().positionCaret(Math.min(caret, other.length()));
+                quiet = false;
+            } else {
+                read();
+            }
+        }
+    }
+
+    private void read() {
+        writing = Optional.empty();
+        String shown = folded ? text.strip().split("\n", 2)[0] : text;
+        page.getChildren().setAll(Prose.of(shown));
+        body.getChildren().setAll(page);
+    }
+
+    @Override
+    public void write() {
+        if (writing.isEmpty()) {
+            TextArea area = new TextArea(text);
+            area.getStyleClass().add("prose-editor");
+            area.setWrapText(true);
+            area.setAccessibleText("Markdown of prose cell " + id);
+            area.setId("prose-" + id);
+            area.setPrefRowCount(1);
+            area.textProperty().addListener((all, before, now) -> {
+                grow(area);
+                if (!quiet) {
+                    text = now;
+                    wishes.edited(id, now);
+                }
+            });
+            area.widthProperty().addListener((all, before, now) -> grow(area));
+            area.addEventFilter(KeyEvent.KEY_PRESSED, this::writingKey);
+            area.focusedProperty().addListener((all, before, now) -> {
+                if (now) {
+                    wishes.chosen(id);
+                } else if (writing.isPresent()) {
+                    read();
+                }
+            });
+            writing = Optional.of(area);
+            body.getChildren().setAll(area);
+            grow(area);
+        }
+        writing.get().requestFocus();
+        writing.get().end();
+    }
+
+    private void writingKey(KeyEvent event) {
+        if (event.getCode() == KeyCode.ESCAPE || event.getCode() == KeyCode.ENTER && event.isShortcutDown()) {
+            finish();
+            event.consume();
+        }
+    }
+
+    /** From writing back to reading; the keyboard stays with the cell. */
+    public void finish() {
+        if (writing.isPresent()) {
+            read();
+            page.requestFocus();
+        }
+    }
+
+    private static void grow(TextArea area) {
+        Text probe = new Text(area.getText() + "\n");
+        probe.setFont(area.getFont());
+        probe.setWrappingWidth(Math.max(100, area.getWidth() - 40));
+        double height = probe.getLayoutBounds().getHeight() * 1.06 + 34;
+        area.setMinHeight(height);
+        area.setPrefHeight(height);
+    }
+
+    @Override
+    public void fold() {
+        folded = !folded;
+        read();
+    }
+
+    @Override
+    public int caretLine() {
+        return writing.map(a -> 1 + (int) a.getText(0, a.getCaretPosition()).chars().filter(c -> c == '\n').count()).orElse(1);
+    }
+}

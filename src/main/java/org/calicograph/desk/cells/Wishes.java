@@ -1,0 +1,30 @@
+package org.calicograph.desk.cells;
+
+import java.util.List;
+import java.util.concurrent.CompletableFuture;
+import org.calicograph.session.Completions;
+import org.calicograph.wire.Signature;
+
+/** What a cell's pane may ask of the window. Everything is called on JavaFX's thread. */
+public interface Wishes {
+
+    /** The person has turned to this cell. */
+    void chosen(String id);
+
+    /** The text of the cell is now this. */
+    void edited(String id, String text);
+
+    void draw(String id);
+
+    void turn(String dial, String value);
+
+    /** Something is under the pointer; empty for nothing. */
+    void pointedAt(String words);
+
+    /** A new cell behind this one. */
+    void addBehind(String id, boolean code);
+
+    CompletableFuture<Completions> complete(String id, String text, int offset);
+
+    CompletableFuture<List<Signature>> explain(String id, String text, int offset);
+}

@@ -1,0 +1,110 @@
+package org.calicograph.desk.code;
+
+import java.util.Collection;
+import java.util.List;
+import java.util.function.Consumer;
+import javafx.event.Event;
+import javafx.geometry.Bounds;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
+import javafx.scene.input.ScrollEvent;
+import org.fxmisc.richtext.CodeArea;
+import org.fxmisc.richtext.model.StyleSpans;
+import org.fxmisc.richtext.util.UndoUtils;
+
+/** The editor of one code cell. It has no undo of its own, since undo goes across the whole notebook. */
+public final class CodeEditor extends CodeArea {
+
+    private Consumer<String> onEdit = text -> { };
+    private List<Marks.Mark> marks = List.of();
+    private boolean quiet;
+
+    public CodeEditor(String text) {
+        getStyleClass().addAll("code", "code-editor");
+        setUndoManager(UndoUtils.noOpUndoManager());
+        setWrapText(false);
+        setLine(text);
+        textProperty().addListener((all, before, now) -> edited(now));
+        caretPositionProperty().addListener((all, before, now) -> colour());
+        focusedProperty().addListener((all, before, now) -> colour());
+        addEventFilter(ScrollEvent.SCROLL, this::passOn);
+        addEventFilter(KeyEvent.KEY_PRESSED, this::pressed);
+        colour();
+    }
+
+    public void onEdit(Consumer<String> listener) {
+        onEdit = listener;
+    }
+
+    /** Shows another text without telling; the caret stays as near as it can. */
+    public void show(String text) {
+        if (!text.equals(getText())) {
+            int caret = getCaretPosition();
+            quiet = true;
+            setLine(text);
+            quiet = false;
+            moveTo(Math.min(caret, text.length()));
+            colour();
+        }
+    }
+
+    public void mark(List<Marks.Mark> wrong) {
+        marks = wrong;
+        colour();
+    }
+
+    /** The line that the caret is on, from 1. */
+    public int caretLine() {
+        return getCurrentParagraph() + 1;
+    }
+
+    /** Where the caret is on the screen; the editor's corner if it is out of sight. */
+    public double[] caretOnScreen() {
+        return getCaretBounds().map(b -> new double[] {b.getMinX(), b.getMaxY()}).orElseGet(() -> {
+            Bounds own = localToScreen(getBoundsInLocal());
+            return new double[] {own.getMinX() + 20, own.getMinY() + 24};
+        });
+    }
+
+    private void setLine(String text) {
+        replaceText(0, getLength(), text);
+    }
+
+    private void edited(String text) {
+        if (!quiet) {
+            marks = List.of();
+            colour();
+            onEdit.accept(text);
+        }
+    }
+
+    private void colour() {
+        String text = getText();
+        StyleSpans<Collection<String>> spans = Colouring.of(text, marks, isFocused() ? getCaretPosition() : -1);
+        if (!text.isEmpty() && !getStyleSpans(0, text.length()).equals(spans)) {
+            setStyleSpans(0, spans);
+        }
+    }
+
+    /** The page scrolls, not the cell: its height is that of its text. */
+    private void passOn(ScrollEvent event) {
+        if (getParent() != null && Math.abs(event.getDeltaY()) >= Math.abs(event.getDeltaX())) {
+            event.consume();
+            Event.fireEvent(getParent(), event.copyFor(getParent(), getParent()));
+        }
+    }
+
+    private void pressed(KeyEvent event) {
+        if (event.isConsumed() || event.isShortcutDown() || event.isAltDown()) {
+            return;
+        }
+        if (event.getCode() == KeyCode.TAB && !event.isShiftDown() && !getText().isBlank()) {
+            replaceSelection(Indent.STEP);
+            event.consume();
+        } else if (event.getCode() == KeyCode.ENTER && !event.isShiftDown()) {
+            replaceSelection(Indent.breakAt(getText(), getSelection().getStart()));
+            requestFollowCaret();
+            event.consume();
+        }
+    }
+}

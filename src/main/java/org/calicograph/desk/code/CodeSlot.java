@@ -1,0 +1,135 @@
+package org.calicograph.desk.code;
+
+import java.util.Collection;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import javafx.scene.layout.StackPane;
+import javafx.scene.text.Text;
+import javafx.scene.text.TextFlow;
+import org.fxmisc.richtext.model.StyleSpan;
+
+/**
+ * The place of a cell's code: light words that look like an editor, and the editor itself once it is
+ * near enough to be used. Both have the same height, so that nothing jumps.
+ */
+public final class CodeSlot extends StackPane {
+
+    private static final double PAD = 9;
+
+    private String text;
+    private final String name;
+    private List<Marks.Mark> marks = List.of();
+    private Optional<CodeEditor> editor = Optional.empty();
+    private Consumer<String> onEdit = t -> { };
+    private Consumer<CodeEditor> onWake = e -> { };
+    private double lineHeight;
+
+    public CodeSlot(String name, String text) {
+        this.name = name;
+        this.text = text;
+        getStyleClass().add("code-slot");
+        setOnMousePressed(e -> wake().requestFocus());
+        light();
+        size();
+    }
+
+    public void onEdit(Consumer<String> listener) {
+        onEdit = listener;
+    }
+
+    /** Told of the editor once, when it is made. */
+    public void onWake(Consumer<CodeEditor> listener) {
+        onWake = listener;
+    }
+
+    public boolean isAwake() {
+        return editor.isPresent();
+    }
+
+    public Optional<CodeEditor> editor() {
+        return editor;
+    }
+
+    public String text() {
+        return text;
+    }
+
+    public void show(String other) {
+        if (!other.equals(text)) {
+            text = other;
+            marks = List.of();
+            editor.ifPresentOrElse(e -> {
+                e.mark(List.of());
+                e.show(other);
+            }, this::light);
+            size();
+        }
+    }
+
+    public void mark(List<Marks.Mark> wrong) {
+        marks = wrong;
+        editor.ifPresentOrElse(e -> e.mark(wrong), this::light);
+    }
+
+    /** The editor, made now if there was none. */
+    public CodeEditor wake() {
+        if (editor.isEmpty()) {
+            CodeEditor made = new CodeEditor(text);
+            made.setAccessibleText("Code of cell " + name);
+            made.setId("code-" + name);
+            made.mark(marks);
+            made.onEdit(now -> {
+                text = now;
+                marks = List.of();
+                size();
+                onEdit.accept(now);
+            });
+            made.moveTo(0);
+            editor = Optional.of(made);
+            getChildren().setAll(made);
+            onWake.accept(made);
+        }
+        return editor.get();
+    }
+
+    private void light() {
+        TextFlow flow = new TextFlow();
+        flow.getStyleClass().addAll("code", "code-light");
+        int at = 0;
+        for (StyleSpan<Collection<String>> span : Colouring.of(text, marks, -1)) {
+            Text part = new Text(text.substring(at, at + span.getLength()));
+            part.getStyleClass().add("code-word");
+            part.getStyleClass().addAll(span.getStyle());
+            flow.getChildren().add(part);
+            at += span.getLength();
+        }
+        getChildren().setAll(flow);
+    }
+
+    @Override
+    protected void layoutChildren() {
+        size();
+        super.layoutChildren();
+    }
+
+    private void size() {
+        if (lineHeight == 0 && getScene() != null) {
+            Text probe = new Text("Ag");
+            StackPane holder = new StackPane(probe);
+            holder.getStyleClass().add("code");
+            probe.getStyleClass().add("code-word");
+            getChildren().add(holder);
+            holder.applyCss();
+            lineHeight = Math.ceil(probe.getLayoutBounds().getHeight());
+            getChildren().remove(holder);
+        }
+        long lines = 1 + text.chars().filter(c -> c == '\n').count();
+        double height = lines * (lineHeight == 0 ? 18 : lineHeight) + 2 * PAD;
+        if (getPrefHeight() != height) {
+            setMinHeight(height);
+            setPrefHeight(height);
+            setMaxHeight(height);
+        }
+    }
+}

@@ -1,0 +1,185 @@
+package org.calicograph.desk.dials;
+
+import java.util.function.BiConsumer;
+import javafx.geometry.Pos;
+import javafx.scene.Node;
+import javafx.scene.control.CheckBox;
+import javafx.scene.control.ComboBox;
+import javafx.scene.control.Label;
+import javafx.scene.control.Slider;
+import javafx.scene.control.TextField;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
+import org.calicograph.wire.Dial;
+
+/**
+ * One dial: a name, a value to type and a slider to drag; a box to tick for a switch, a list for a choice.
+ * Up and down in the value go a notch on, with Shift ten.
+ */
+public final class DialControl extends VBox {
+
+    private final BiConsumer<String, String> turn;
+    private final Label refusal = new Label();
+    private final TextField value = new TextField();
+    private final Slider slider = new Slider();
+    private final ComboBox<String> choice = new ComboBox<>();
+    private final CheckBox box = new CheckBox();
+    private Dial dial;
+    private boolean quiet;
+
+    /** @param turn told the dial's name and the value wanted, as {@link Dial} writes it */
+    public DialControl(Dial dial, BiConsumer<String, String> turn) {
+        super(2);
+        this.dial = dial;
+        this.turn = turn;
+        getStyleClass().add("dial");
+        refusal.getStyleClass().add("dial-refusal");
+        refusal.setWrapText(true);
+        refusal.setMinHeight(USE_PREF_SIZE);
+        build();
+        show(dial);
+    }
+
+    public Dial dial() {
+        return dial;
+    }
+
+    /** True if the other dial can be shown here: it has the same name and the same kind of values. */
+    public boolean suits(Dial other) {
+        return other.name().equals(dial.name()) && other.getClass() == dial.getClass();
+    }
+
+    private void build() {
+        Label name = new Label(dial.name());
+        name.getStyleClass().add("dial-name");
+        String spoken = "Dial " + dial.name() + ", " + dial.range();
+        if (dial instanceof Dial.Switch) {
+            box.setAccessibleText(spoken);
+            box.setId("dial-" + dial.name());
+            box.setText("on");
+            box.selectedProperty().addListener((all, before, on) -> want(Boolean.toString(on)));
+            getChildren().add(row(name, box));
+        } else if (dial instanceof Dial.Choice) {
+            choice.setAccessibleText(spoken);
+            choice.setId("dial-" + dial.name());
+            choice.setMaxWidth(Double.MAX_VALUE);
+            choice.valueProperty().addListener((all, before, now) -> {
+                if (now != null) {
+                    want(now);
+                }
+            });
+            getChildren().addAll(name, choice);
+        } else {
+            value.setAccessibleText(spoken);
+            value.setId("dial-" + dial.name());
+            value.setPrefColumnCount(7);
+            value.setAlignment(Pos.CENTER_RIGHT);
+            value.setOnAction(e -> typed());
+            value.focusedProperty().addListener((all, before, now) -> {
+                if (!now) {
+                    typed();
+                }
+            });
+            value.addEventFilter(KeyEvent.KEY_PRESSED, this::key);
+            slider.setAccessibleText(spoken);
+            slider.setId("slider-" + dial.name());
+            slider.valueProperty().addListener((all, before, now) -> slid(now.doubleValue()));
+            getChildren().addAll(row(name, value), slider);
+        }
+    }
+
+    private static HBox row(Label name, Node control) {
+        HBox.setHgrow(name, Priority.ALWAYS);
+        name.setMaxWidth(Double.MAX_VALUE);
+        HBox row = new HBox(8, name, control);
+        row.setAlignment(Pos.CENTER_LEFT);
+        return row;
+    }
+
+    /** The dial as it now is; what is being typed or dragged is left alone. */
+    public void show(Dial next) {
+        dial = next;
+        quiet = true;
+        Notches notches = Notches.of(next);
+        if (next instanceof Dial.Switch s) {
+            box.setSelected(s.on());
+        } else if (next instanceof Dial.Choice c) {
+            if (!choice.getItems().equals(c.options())) {
+                choice.getItems().setAll(c.options());
+            }
+            choice.setValue(next.text());
+        } else {
+            slider.setMin(0);
+            slider.setMax(notches.last());
+            slider.setBlockIncrement(1);
+            slider.setMajorTickUnit(Math.max(1, notches.last()));
+            if (!slider.isValueChanging() && !slider.isPressed()) {
+                slider.setValue(notches.position());
+            }
+            if (!value.isFocused() || refusal.getText().isEmpty()) {
+                value.setText(shown(next));
+            }
+        }
+        quiet = false;
+    }
+
+    private static String shown(Dial dial) {
+        String text = dial.text();
+        return dial instanceof Dial.Real && text.endsWith(".0") ? text.substring(0, text.length() - 2)
+                : dial instanceof Dial.OfAngle ? text.replaceFirst("\\.0$", "") + "\u00b0" : text;
+    }
+
+    private void slid(double position) {
+        if (!quiet) {
+            want(Notches.of(dial).text((int) Math.rint(position)));
+        }
+    }
+
+    private void typed() {
+        if (!value.getText().equals(shown(dial))) {
+            want(value.getText());
+        }
+    }
+
+    private void key(KeyEvent event) {
+        int steps = event.getCode() == KeyCode.UP ? 1 : event.getCode() == KeyCode.DOWN ? -1 : 0;
+        if (steps != 0 && !event.isShortcutDown() && !event.isAltDown()) {
+            want(Notches.of(dial).moved(event.isShiftDown() ? 10 * steps : steps));
+            event.consume();
+        } else if (event.getCode() == KeyCode.ESCAPE && !value.getText().equals(shown(dial))) {
+            refuse("");
+            value.setText(shown(dial));
+            event.consume();
+        }
+    }
+
+    /** Asks for a value if the dial can take it, and shows it at once; says why where it can't. */
+    private void want(String text) {
+        if (quiet) {
+            return;
+        }
+        try {
+            Dial turned = dial.turnedTo(text);
+            refuse("");
+            if (!turned.text().equals(dial.text())) {
+                show(turned);
+                turn.accept(turned.name(), turned.text());
+            } else {
+                show(turned);
+            }
+        } catch (IllegalArgumentException e) {
+            refuse(e.getMessage());
+        }
+    }
+
+    private void refuse(String why) {
+        refusal.setText(why);
+        getChildren().remove(refusal);
+        if (!why.isEmpty()) {
+            getChildren().add(refusal);
+        }
+    }
+}

@@ -1,0 +1,38 @@
+package org.calicograph.desk.study;
+
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/** What a person likes, by name, kept between evenings. */
+public final class Preferences {
+
+    private final Path file;
+
+    public Preferences(Path folder) {
+        this.file = folder.resolve("preferences.txt");
+    }
+
+    public String get(String name, String otherwise) {
+        return all().getOrDefault(name, otherwise);
+    }
+
+    public void set(String name, String value) {
+        Map<String, String> all = all();
+        all.put(name, value);
+        Lines.write(file, all.entrySet().stream().map(e -> e.getKey() + "=" + e.getValue()).toList());
+    }
+
+    private Map<String, String> all() {
+        Map<String, String> all = new LinkedHashMap<>();
+        List<String> lines = Lines.read(file);
+        for (String line : lines) {
+            int at = line.indexOf('=');
+            if (at > 0) {
+                all.put(line.substring(0, at), line.substring(at + 1));
+            }
+        }
+        return all;
+    }
+}

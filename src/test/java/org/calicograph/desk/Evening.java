@@ -1,0 +1,139 @@
+package org.calicograph.desk;
+
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.TimeUnit;
+import java.util.function.BooleanSupplier;
+import javafx.application.Platform;
+import javafx.scene.Node;
+import javafx.scene.Scene;
+import javafx.scene.input.KeyCode;
+import javafx.stage.Stage;
+import org.calicograph.session.CellState;
+import org.calicograph.session.SessionOptions;
+import org.testfx.api.FxRobot;
+import org.testfx.api.FxToolkit;
+
+/** A desk under test: a real window, worked by keys and mouse, with a real kernel. Everything waits for what it needs, nothing sleeps. */
+final class Evening implements AutoCloseable {
+
+    static final int PATIENCE = 15;
+
+    final FxRobot robot = new FxRobot();
+    final Stage stage;
+    final DeskWindow window;
+
+    private Evening(Path own, Optional<Path> file) throws Exception {
+        FxToolkit.registerPrimaryStage();
+        stage = onFx(Stage::new);
+        SessionOptions session = SessionOptions.standard().withCache(Path.of("target/desk-cache").toAbsolutePath());
+        DeskOptions options = new DeskOptions(own, Path.of("notebooks").toAbsolutePath(), session);
+        window = onFx(() -> {
+            DeskWindow made = new DeskWindow(stage, options);
+            made.show(file);
+            return made;
+        });
+        until("the window shows", () -> stage.isShowing());
+    }
+
+    static Evening with(Path own, Path file) throws Exception {
+        return new Evening(own, Optional.of(file));
+    }
+
+    static Evening first(Path own) throws Exception {
+        return new Evening(own, Optional.empty());
+    }
+
+    static <T> T onFx(Callable<T> work) {
+        CompletableFuture<T> done = new CompletableFuture<>();
+        Platform.runLater(() -> {
+            try {
+                done.complete(work.call());
+            } catch (Throwable e) {
+                done.completeExceptionally(e);
+            }
+        });
+        return done.orTimeout(PATIENCE, TimeUnit.SECONDS).join();
+    }
+
+    void until(String what, BooleanSupplier condition) {
+        long end = System.nanoTime() + TimeUnit.SECONDS.toNanos(PATIENCE);
+        while (!onFx(condition::getAsBoolean)) {
+            if (System.nanoTime() > end) {
+                throw new AssertionError("waited " + PATIENCE + " s in vain: " + what);
+            }
+            java.util.concurrent.locks.LockSupport.parkNanos(4_000_000);
+        }
+    }
+
+    Scene scene() {
+        return stage.getScene();
+    }
+
+    CellState state(String cell) {
+        return onFx(() -> window.code(cell).orElseThrow().state());
+    }
+
+    void untilDrawn(String cell) {
+        until(cell + " is drawn", () -> window.code(cell).orElseThrow().state() instanceof CellState.Done);
+    }
+
+    void untilFailed(String cell) {
+        until(cell + " has failed", () -> window.code(cell).orElseThrow().state() instanceof CellState.Failed);
+    }
+
+    /** Words that a label, button or field on the screen shows, of the node with this id and those in it. */
+    String words(String id) {
+        return onFx(() -> {
+            Node node = scene().lookup("#" + id);
+            StringBuilder all = new StringBuilder();
+            if (node != null) {
+                gather(node, all);
+            }
+            return all.toString();
+        });
+    }
+
+    private static void gather(Node node, StringBuilder into) {
+        if (node instanceof javafx.scene.control.Labeled labeled) {
+            into.append(labeled.getText()).append('\n');
+        } else if (node instanceof javafx.scene.control.TextInputControl input) {
+            into.append(input.getText()).append('\n');
+        } else if (node instanceof javafx.scene.Parent parent) {
+            parent.getChildrenUnmodifiable().forEach(n -> gather(n, into));
+        }
+    }
+
+    /** Goes to a cell's text by a click and puts the caret at its end. */
+    void write(String cell) {
+        onFx(() -> {
+            window.study().choose(cell);
+            window.write(cell);
+            return null;
+        });
+        until(cell + " has the keyboard", () -> scene().getFocusOwner() != null && ("code-" + cell).equals(scene().getFocusOwner().getId()));
+        robot.press(KeyCode.CONTROL).press(KeyCode.END).release(KeyCode.END).release(KeyCode.CONTROL);
+    }
+
+    void keys(KeyCode... keys) {
+        robot.push(keys);
+    }
+
+    void shoot(Path file) {
+        onFx(() -> {
+            Shot.write(scene().snapshot(null), file);
+            return null;
+        });
+    }
+
+    @Override
+    public void close() {
+        onFx(() -> {
+            window.close();
+            stage.hide();
+            return null;
+        });
+    }
+}
