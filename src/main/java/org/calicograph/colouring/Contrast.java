@@ -27,7 +27,7 @@ import org.calicograph.quilt.Patchwork;
  */
 public record Contrast(Patchwork work, ColourVision eye, List<Pair> pairs) implements Drawable {
 
-    /** Seams below this difference (CIEDE2000) read as one cloth from across a room (common practice: squint). */
+    /** Seams below this difference (CIEDE2000) are called weak: a rule of this house, for what runs together at a distance. */
     public static final double WEAK = 12;
 
     /**
