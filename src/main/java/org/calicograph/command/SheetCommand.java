@@ -80,7 +80,7 @@ final class SheetCommand implements Callable<Integer> {
                     entries.add(new VariationSheet.Entry(turned, picture(drawing.session().state(chosen)), trouble(drawing.session().state(chosen))));
                 }
             }
-            int columns = second.isEmpty() ? (int) Math.ceil(Math.sqrt(first.size())) : first.size();
+            int columns = second.isEmpty() && first.size() > 4 ? (int) Math.ceil(Math.sqrt(first.size())) : first.size();
             Picture sheet = VariationSheet.of(drawing.notebook().title(), entries, columns);
             OutputFiles.save(out, switch (ending) {
                 case "svg" -> OutputFiles.svg(sheet);
