@@ -47,6 +47,13 @@ final class Evening implements AutoCloseable {
     }
 
     static <T> T onFx(Callable<T> work) {
+        if (Platform.isFxApplicationThread()) {
+            try {
+                return work.call();
+            } catch (Exception e) {
+                throw new IllegalStateException(e);
+            }
+        }
         CompletableFuture<T> done = new CompletableFuture<>();
         Platform.runLater(() -> {
             try {
@@ -113,8 +120,31 @@ final class Evening implements AutoCloseable {
             window.write(cell);
             return null;
         });
-        until(cell + " has the keyboard", () -> scene().getFocusOwner() != null && ("code-" + cell).equals(scene().getFocusOwner().getId()));
+        until(cell + " has the keyboard", () -> focused("code-" + cell));
         robot.press(KeyCode.CONTROL).press(KeyCode.END).release(KeyCode.END).release(KeyCode.CONTROL);
+    }
+
+    boolean focused(String id) {
+        return scene().getFocusOwner() != null && id.equals(scene().getFocusOwner().getId());
+    }
+
+    /** The characters of a cell that are underlined as wrong. */
+    String underlined(String cell) {
+        return onFx(() -> {
+            org.fxmisc.richtext.CodeArea area = (org.fxmisc.richtext.CodeArea) scene().lookup("#code-" + cell);
+            StringBuilder wrong = new StringBuilder();
+            for (int i = 0; area != null && i < area.getLength(); i++) {
+                if (area.getStyleOfChar(i).contains("wrong")) {
+                    wrong.append(area.getText(i, i + 1));
+                }
+            }
+            return wrong.toString();
+        });
+    }
+
+    Optional<org.calicograph.desk.results.PictureView> picture(String cell) {
+        Node node = scene().lookup("#cell-" + cell).lookup(".picture");
+        return node instanceof org.calicograph.desk.results.PictureView view ? Optional.of(view) : Optional.empty();
     }
 
     void keys(KeyCode... keys) {

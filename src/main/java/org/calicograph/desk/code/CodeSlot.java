@@ -29,7 +29,10 @@ public final class CodeSlot extends StackPane {
         this.name = name;
         this.text = text;
         getStyleClass().add("code-slot");
-        setOnMousePressed(e -> wake().requestFocus());
+        setOnMousePressed(e -> {
+            wake().requestFocus();
+            e.consume();
+        });
         light();
         size();
     }

@@ -95,6 +95,11 @@ public final class PictureView extends Region {
         return picture;
     }
 
+    /** How large the picture is shown. */
+    public double pixelsPerInch() {
+        return view().scale();
+    }
+
     /** How often the picture on the screen has been renewed. */
     public long paintings() {
         return shown;
@@ -172,6 +177,8 @@ public final class PictureView extends Region {
         if (event.getClickCount() == 2) {
             whole();
         }
+        // The column would take the keyboard.
+        event.consume();
     }
 
     private void dragged(MouseEvent event) {
