@@ -13,14 +13,14 @@ import java.util.List;
 final class Imports {
 
     private static final List<String> HOUSE = List.of("measure", "geometry", "drafting", "fabric", "quilt", "fitting", "workshop", "quilting",
-            "turning", "colouring", "drawing", "show");
+            "turning", "colouring", "drawing", "show", "workshop.pieces", "book");
 
     private Imports() { }
 
     static String text(boolean stdlib) {
         List<String> lines = new ArrayList<>();
         for (String each : HOUSE) {
-            if (Imports.class.getClassLoader().getResource("org/calicograph/" + each + "/") != null) {
+            if (Imports.class.getClassLoader().getResource("org/calicograph/" + each.replace('.', '/') + "/") != null) {
                 lines.add("import org.calicograph." + each + ".*;");
             }
         }

@@ -11,20 +11,6 @@ record Curve(int[] widths, int[] lengths, int size, double area, double waste) {
     /** More points than this are thinned out; what remains is still attainable. */
     private static final int MOST = 160;
 
-    static Curve leaf(int across, int along, boolean turnable, int widest) {
-        double area = (double) across * along;
-        boolean canTurn = turnable && across != along && along <= widest;
-        if (across > widest) {
-            return new Curve(new int[] {along}, new int[] {across}, 1, area, 0);
-        }
-        if (!canTurn) {
-            return new Curve(new int[] {across}, new int[] {along}, 1, area, 0);
-        }
-        int s = Math.min(across, along);
-        int l = Math.max(across, along);
-        return new Curve(new int[] {s, l}, new int[] {l, s}, 2, area, 0);
-    }
-
     /** Working space for combining, one for each search. */
     static final class Bench {
         private int[] sideWidths = new int[1024];

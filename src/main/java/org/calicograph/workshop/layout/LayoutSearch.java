@@ -2,9 +2,7 @@ package org.calicograph.workshop.layout;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.stream.IntStream;
 import org.calicograph.measure.Length;
 
@@ -23,10 +21,10 @@ public record LayoutSearch(long moves, int starts) {
     /** Several seconds. */
     public static final LayoutSearch THOROUGH = new LayoutSearch(1_500_000, 2);
 
-    /** More panels than this are left to the rows. */
+    /** More lots than this are left to the rows. */
     private static final int MOST = 160;
-    /** More blanks than this are bound into full rows first, where they can be. */
-    private static final int FEW = 60;
+    /** More blanks than this are only searched in lots. */
+    private static final int FEW = 80;
 
     public LayoutSearch {
         if (moves < 0 || starts < 0) {
@@ -59,66 +57,25 @@ public record LayoutSearch(long moves, int starts) {
             found.add(Nooks.lay(width, blanks, false));
         }
         if (moves > 0 && shortest(found).along().compareTo(bound.length()) > 0) {
-            List<Panel> all = blanks.stream().map(b -> (Panel) new Panel.Taken(b, false)).toList();
-            Bundles bundles = Bundles.of(width, blanks);
-            if (all.size() <= (bundles.isTrivial() ? MOST : FEW)) {
-                found.addAll(searched(width, all, bound.length()));
+            List<Lot> lots = Lot.halved(blanks);
+            if (blanks.size() <= FEW) {
+                found.addAll(searched(width, Lot.singles(blanks), bound.length()));
             }
-            if (!bundles.isTrivial() && bundles.panels().size() <= MOST) {
-                found.addAll(searched(width, bundles.panels(), bound.length()));
+            if (lots.size() < blanks.size() && lots.size() <= MOST) {
+                found.addAll(searched(width, lots, bound.length()));
             }
         }
         Panel best = shortest(found);
         return new Layout(width, best.filledTo(width, best.along()), bound);
     }
 
-    private List<Panel> searched(Length width, List<Panel> panels, Length goal) {
+    private List<Panel> searched(Length width, List<Lot> lots, Length goal) {
         return IntStream.range(0, starts).parallel()
-                .mapToObj(i -> new SlicingTree(width, panels, 104_729L * (i + 1)).anneal(moves, goal))
+                .mapToObj(i -> new SlicingTree(width, lots, 104_729L * (i + 1)).anneal(moves, goal))
                 .flatMap(java.util.Optional::stream).toList();
     }
 
     private static Panel shortest(List<Panel> panels) {
         return panels.stream().min(Comparator.comparing(Panel::along)).orElseThrow();
-    }
-
-    /** Blanks of a kind bound into full rows, so that a search sees few panels. */
-    private record Bundles(List<Panel> panels, boolean isTrivial) {
-
-        static Bundles of(Length width, List<Blank> blanks) {
-            Map<List<Object>, List<Blank>> kinds = new LinkedHashMap<>();
-            for (Blank b : blanks) {
-                kinds.computeIfAbsent(List.of(b.across(), b.along(), b.turnable()), k -> new ArrayList<>()).add(b);
-            }
-            List<Panel> out = new ArrayList<>();
-            boolean any = false;
-            for (List<Blank> kind : kinds.values()) {
-                Blank b = kind.get(0);
-                boolean turn = b.turnable() && b.along().compareTo(width) <= 0
-                        && (b.across().compareTo(width) > 0 || left(width, b.along()) < left(width, b.across()));
-                Length side = turn ? b.along() : b.across();
-                int per = (int) (width.units() / side.units());
-                int rows = kind.size() / per;
-                if (rows > 0 && kind.size() > per) {
-                    List<Panel> stack = new ArrayList<>();
-                    for (int r = 0; r < rows; r++) {
-                        stack.add(Panel.abreast(taken(kind.subList(r * per, (r + 1) * per), turn)));
-                    }
-                    out.add(Panel.stacked(stack));
-                    any = true;
-                    kind = kind.subList(rows * per, kind.size());
-                }
-                out.addAll(taken(kind, false));
-            }
-            return new Bundles(out, !any);
-        }
-
-        private static long left(Length width, Length side) {
-            return width.units() % side.units();
-        }
-
-        private static List<Panel> taken(List<Blank> blanks, boolean turned) {
-            return blanks.stream().map(b -> (Panel) new Panel.Taken(b, turned)).toList();
-        }
     }
 }

@@ -20,7 +20,7 @@ final class SlicingTree {
     private static final double HOT = 0.03;
     private static final double COLD = 0.003;
 
-    private final List<Panel> blanks;
+    private final List<Lot> lots;
     private final long unit;
     private final int capacity;
     private final int widest;
@@ -39,14 +39,14 @@ final class SlicingTree {
     private double waste;
     private double widthPrice;
 
-    /** @param panels one or more; a taken blank may be turned as it allows, any other panel lies as it is */
-    SlicingTree(Length width, List<Panel> panels, long seed) {
-        this.blanks = panels;
-        this.leaves = panels.size();
-        this.unit = unit(width, panels);
+    /** @param lots one or more */
+    SlicingTree(Length width, List<Lot> lots, long seed) {
+        this.lots = lots;
+        this.leaves = lots.size();
+        this.unit = unit(width, lots);
         this.capacity = (int) (width.units() / unit);
         this.widest = (int) (capacity * SLACK) + 1;
-        this.limit = LIMIT * panels.stream().mapToDouble(p -> (double) grid(p.across()) * grid(p.along())).sum();
+        this.limit = LIMIT * lots.stream().mapToDouble(l -> l.curve(unit, capacity).area()).sum();
         this.random = new SplittableRandom(seed);
         int nodes = 2 * leaves - 1;
         left = new int[nodes];
@@ -59,24 +59,18 @@ final class SlicingTree {
     }
 
     /** The common measure of all sides, or a fine enough grid onto which sides are rounded up. */
-    private static long unit(Length width, List<Panel> panels) {
+    private static long unit(Length width, List<Lot> lots) {
         long unit = 0;
-        for (Panel p : panels) {
-            unit = LengthBound.gcd(LengthBound.gcd(unit, p.across().units()), p.along().units());
+        for (Lot l : lots) {
+            unit = LengthBound.gcd(LengthBound.gcd(unit, l.blank().across().units()), l.blank().along().units());
         }
         return Math.max(unit, width.units() >> 14);
-    }
-
-    private int grid(Length side) {
-        return (int) ((side.units() + unit - 1) / unit);
     }
 
     private void plant() {
         List<Integer> loose = new ArrayList<>();
         for (int i = 0; i < leaves; i++) {
-            Panel p = blanks.get(i);
-            boolean turnable = p instanceof Panel.Taken t && t.blank().turnable();
-            curves[i] = Curve.leaf(grid(p.across()), grid(p.along()), turnable, capacity);
+            curves[i] = lots.get(i).curve(unit, capacity);
             left[i] = -1;
             loose.add(i);
         }
@@ -250,12 +244,7 @@ final class SlicingTree {
     /** The panel of a subtree within a width and a length of the grid. */
     private Panel built(int node, int across, int along) {
         if (left[node] < 0) {
-            Panel p = blanks.get(node);
-            if (p instanceof Panel.Taken t) {
-                boolean asAsked = grid(t.blank().across()) <= across && grid(t.blank().along()) <= along;
-                return new Panel.Taken(t.blank(), !asAsked);
-            }
-            return p;
+            return lots.get(node).laid(across, along, unit);
         }
         Curve a = curves[left[node]];
         Curve b = curves[right[node]];
