@@ -77,9 +77,9 @@ public record Route(List<Run> runs, double bound, boolean exact, double matching
             throw new IllegalArgumentException("a route over no lines has no start; give it at least one line");
         }
         List<Segment> all = new ArrayList<>();
-        lines.forEach(p -> all.addAll(p.segments()));
+        lines.forEach(p -> p.segments().forEach(s -> addArcs(s, all)));
         int count = all.size();
-        lent.forEach(p -> all.addAll(p.segments()));
+        lent.forEach(p -> p.segments().forEach(s -> addArcs(s, all)));
         List<Segment> pieces = Arrangement.pieces(all);
         java.util.Set<List<Object>> toSew = new java.util.HashSet<>();
         if (!lent.isEmpty()) {
@@ -96,6 +96,11 @@ public record Route(List<Run> runs, double bound, boolean exact, double matching
         Net net = new Net(corners.size(), edges);
         Postman postman = Postman.of(net, Postman.Ends.OPEN);
         return new Route(ordered(runs(net, pieces, postman.times(), near), near), postman.bound(), postman.exact(), postman.matching());
+    }
+
+    /** Cubics become arcs within 1e-4 in, whose crossings are found in closed form. */
+    private static void addArcs(Segment s, List<Segment> all) {
+        all.addAll(s instanceof org.calicograph.geometry.Cubic c ? Offset.arcs(c, 0) : List.of(s));
     }
 
     /** A segment whichever way it runs. */

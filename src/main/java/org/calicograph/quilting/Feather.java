@@ -1,0 +1,79 @@
+package org.calicograph.quilting;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.calicograph.geometry.Box;
+import org.calicograph.geometry.Path;
+import org.calicograph.geometry.Point;
+import org.calicograph.measure.Length;
+
+/**
+ * Feathers: lobes side by side along both sides of a spine. The lobes are spaced so that a whole number
+ * fits, each leaning forward; neighbours share the line between them.
+ *
+ * @param height of a lobe, from the spine
+ * @param width  of a lobe along the spine, about: it is stretched until a whole number fits
+ */
+public record Feather(Length height, Length width) {
+
+    public Feather {
+        if (!width.isPositive() || height.compareTo(width) < 0) {
+            throw new IllegalArgumentException("a feather lobe " + height + " high and " + width
+                    + " wide has no rounded top; make it at least as high as it is wide");
+        }
+    }
+
+    /** Along any smooth curve, both sides and the spine itself. */
+    public List<Path> along(Spine spine) {
+        double h = height.inInches();
+        for (boolean right : new boolean[] {true, false}) {
+            if (spine.reach(right) < h) {
+                throw new IllegalArgumentException("the spine bends with a radius of " + Length.inches(spine.reach(right)).roundedTo(Length.inches(1, 16))
+                        + " but the feather's lobes are " + height + " high on that side; make them lower or the bend wider");
+            }
+        }
+        int count = Math.max(1, (int) Math.round(spine.length() / width.inInches()));
+        double w = spine.length() / count;
+        List<Path> paths = new ArrayList<>();
+        paths.add(spine.path());
+        for (int side = -1; side <= 1; side += 2) {
+            double lean = 0.55 * h;
+            double shoulder = h - 0.62 * w;
+            for (int i = 0; i <= (spine.isClosed() ? count - 1 : count); i++) {
+                double x = i * w;
+                boolean last = !spine.isClosed() && i == count;
+                Point base = Point.of(x, 0);
+                Point top = Point.of(x + lean, side * shoulder);
+                Path rib = Path.from(base).curveTo(Point.of(x + 0.18 * h, side * 0.12 * h),
+                        Point.of(top.x() - 0.16 * h, top.y() - side * 0.34 * h), top).open();
+                paths.add(spine.bent(rib));
+                if (!last) {
+                    Point next = Point.of(top.x() + w, top.y());
+                    Point rise = Point.of(0.36 * w, side * 0.8 * w);
+                    Path cap = Path.from(top).curveTo(top.plus(rise), next.plus(rise.times(1)), next).open();
+                    paths.add(spine.bent(cap));
+                }
+            }
+        }
+        return List.copyOf(paths);
+    }
+
+    /** A round wreath. Radius of the spine. */
+    public List<Path> wreath(Point centre, Length radius) {
+        return along(Spine.along(Path.circle(centre, radius.inInches())));
+    }
+
+    /** In a border that runs round a box, turning every corner; the spine runs down its middle. */
+    public List<Path> inBorder(Box outer, Length borderWidth) {
+        double w = borderWidth.inInches();
+        double h = height.inInches();
+        // At the border's inner corner the lobes, turning about the centre of the bend, must clear the corner.
+        double widest = (w / Math.sqrt(2) - h) / (Math.sqrt(2) - 1);
+        double radius = Math.min(Math.min(widest, Math.max(1.6 * h, 0.75 * w)), Math.min(outer.width(), outer.height()) / 2 - w / 2);
+        if (radius < 1.15 * h) {
+            throw new IllegalArgumentException("a feather with lobes " + height + " high can't turn the corner of a border " + borderWidth
+                    + " wide; make its lobes at most " + borderWidth.times(0.47).roundedTo(Length.inches(1, 16)) + " high");
+        }
+        return along(Spine.around(outer.grownBy(-w / 2), radius));
+    }
+}

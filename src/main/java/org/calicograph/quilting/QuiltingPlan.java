@@ -1,0 +1,129 @@
+package org.calicograph.quilting;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.calicograph.drawing.Drawable;
+import org.calicograph.drawing.Exhibit;
+import org.calicograph.drawing.Picture;
+import org.calicograph.drawing.Table;
+import org.calicograph.fabric.Colour;
+import org.calicograph.geometry.Path;
+import org.calicograph.geometry.Point;
+import org.calicograph.geometry.Region;
+import org.calicograph.measure.Length;
+import org.calicograph.quilt.Patchwork;
+
+/**
+ * What is to be quilted where, in which thread, on which batting.
+ *
+ * @param top     what is quilted
+ * @param layers  in the order of sewing
+ * @param batting whose limit the gaps are held against
+ * @param thread  the stitch
+ */
+public record QuiltingPlan(Patchwork top, List<Layer> layers, Batting batting, Thread thread) implements Drawable {
+
+    /** What is shown with every plan. */
+    public static final String CAUTION = "Needles hurt: keep fingers clear of a running machine, switch it off to change the needle, "
+            + "and follow its maker's instructions. Baste and press as your batting's maker says.";
+
+    /**
+     * Lines sewn in one thread.
+     *
+     * @param lent lines that may be travelled along to get from one to the other without a new start
+     */
+    public record Layer(String name, Colour thread, List<Path> lines, List<Path> lent) {
+        public Layer {
+            lines = List.copyOf(lines);
+            lent = List.copyOf(lent);
+            if (lines.isEmpty()) {
+                throw new IllegalArgumentException("the quilting '" + name + "' has no lines; leave it out, or make its spacing smaller");
+            }
+        }
+
+        public Route route() {
+            return Route.over(lines, lent, Point.ORIGIN);
+        }
+    }
+
+    public QuiltingPlan {
+        layers = List.copyOf(layers);
+    }
+
+    public static QuiltingPlan on(Patchwork top) {
+        return new QuiltingPlan(top, List.of(), Batting.UNKNOWN, Thread.MACHINE);
+    }
+
+    /** One more set of lines, sewn after the others. */
+    public QuiltingPlan with(String name, Colour colour, List<Path> lines) {
+        return with(name, colour, lines, List.of());
+    }
+
+    public QuiltingPlan with(String name, Colour colour, List<Path> lines, List<Path> lent) {
+        List<Layer> more = new ArrayList<>(layers);
+        more.add(new Layer(name, colour, lines, lent));
+        return new QuiltingPlan(top, more, batting, thread);
+    }
+
+    public QuiltingPlan on(Batting other) {
+        return new QuiltingPlan(top, layers, other, thread);
+    }
+
+    public QuiltingPlan stitched(Thread other) {
+        return new QuiltingPlan(top, layers, batting, other);
+    }
+
+    public List<Path> lines() {
+        return layers.stream().flatMap(l -> l.lines().stream()).toList();
+    }
+
+    public Region area() {
+        return top.outline();
+    }
+
+    public Gap gap() {
+        return Gap.largest(area(), lines());
+    }
+
+    /** The gap as a sentence, against the batting's limit. */
+    public String gapReport() {
+        Gap gap = gap();
+        String size = "The largest unquilted circle is " + Length.inches(gap.diameter()).roundedTo(Length.inches(1, 16)) + " across";
+        return gap.diameter() <= batting.widestGap().inInches() + 0.01
+                ? size + "; " + batting.name() + " allows " + batting.widestGap() + "."
+                : size + ", more than the " + batting.widestGap() + " that " + batting.name() + " allows: quilt closer at ("
+                        + Length.inches(gap.centre().x()).roundedTo(Length.inches(1, 8)) + ", " + Length.inches(gap.centre().y()).roundedTo(Length.inches(1, 8)) + ").";
+    }
+
+    /** Where each set of lines lies on the quilt. */
+    public Picture placement() {
+        return PlanPicture.placement(this);
+    }
+
+    /** A layer's runs with their starts numbered and arrows in the direction of sewing. */
+    public Picture route(int layer) {
+        return PlanPicture.route(this, layer);
+    }
+
+    public Density density(Length square) {
+        return Density.of(area(), lines(), square.inInches());
+    }
+
+    /** Per layer: length, starts, length gone over again, thread. */
+    public Table table() {
+        Table table = Table.of("Quilting", "quilting", "line, in", "starts", "sewn again, in", "least possible", "thread, yd");
+        for (Layer layer : layers) {
+            Route route = layer.route();
+            String least = route.exact() ? "yes" : "within " + Math.round((route.length() / route.bound() - 1) * 1000) / 10.0 + " %";
+            table = table.row(layer.name(), Math.round((route.length() - route.retraced()) * 10) / 10.0, route.starts(),
+                    Math.round(route.retraced() * 10) / 10.0, least, Math.round(thread.needed(route).inInches() / 3.6) / 10.0);
+        }
+        return table;
+    }
+
+    @Override
+    public Exhibit show() {
+        return Exhibit.several(Exhibit.of(placement(), "the quilting on the quilt"), Exhibit.of(table()), Exhibit.words(gapReport()),
+                Exhibit.words(CAUTION));
+    }
+}
