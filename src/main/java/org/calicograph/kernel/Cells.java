@@ -1,13 +1,10 @@
 package org.calicograph.kernel;
 
-import java.lang.reflect.Field;
-import java.lang.reflect.Modifier;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -71,6 +68,7 @@ final class Cells {
     private final JShell jshell;
     private final SourceCodeAnalysis analysis;
     private long evaluations;
+    private long typesWithState;
 
     Cells(Running running, Stdlib stdlib, int heapMegabytes) {
         this.running = running;
@@ -100,6 +98,10 @@ final class Cells {
         } finally {
             compiler.unlock();
         }
+    }
+
+    /** From now on what is printed in this process belongs to the cell at work. */
+    void takeOverOutput() {
         printing.takeOver();
     }
 
@@ -145,7 +147,7 @@ final class Cells {
         List<Reader.Cut> cuts = cut(text);
         List<Reading> readings = reader.read(cuts.stream().map(Reader.Cut::source).toList());
         for (int i = 0; i < cuts.size(); i++) {
-            now.pieces.add(new Piece(cell, cuts.get(i).source(), cuts.get(i).offset(), readings.get(i)));
+            now.pieces.add(piece(cell, cuts.get(i), readings.get(i)));
         }
         Optional<Failure> failure = Optional.empty();
         for (int i = 0; i < now.pieces.size() && failure.isEmpty(); i++) {
@@ -160,6 +162,15 @@ final class Cells {
         }
         now.complete = failure.isEmpty();
         return ended(cell, now, failure, start);
+    }
+
+    /**
+     * JShell takes the class that it has where the same text compiles to the same bytes. A type that
+     * computes something once must be a new class each time, so it begins on another line each time.
+     */
+    private Piece piece(String cell, Reader.Cut cut, Reading reading) {
+        int lines = reading.state() ? (int) (++typesWithState % 50_000) : 0;
+        return new Piece(cell, "\n".repeat(lines) + cut.source(), cut.offset() - lines, reading);
     }
 
     private static int printed(Held cell) {
@@ -304,7 +315,7 @@ final class Cells {
             List<Piece> back = new ArrayList<>(old.pieces);
             Collections.reverse(back);
             for (Piece piece : back) {
-                piece.runs.forEach(m -> empty(m.getDeclaringClass()));
+                piece.letGo();
                 for (Snippet snippet : piece.snippets) {
                     if (jshell.status(snippet).isActive() && snippet.kind().isPersistent()) {
                         jshell.drop(snippet);
@@ -313,20 +324,6 @@ final class Cells {
             }
         } finally {
             compiler.unlock();
-        }
-    }
-
-    /** Lets go of what a wrapper's variables hold: its class stays as long as the process. */
-    private static void empty(Class<?> wrapper) {
-        for (Field field : wrapper.getDeclaredFields()) {
-            if (Modifier.isStatic(field.getModifiers()) && !Modifier.isFinal(field.getModifiers()) && !field.getType().isPrimitive()) {
-                try {
-                    field.setAccessible(true);
-                    field.set(null, null);
-                } catch (ReflectiveOperationException e) {
-                    return; // It holds on to its value; nothing else is lost.
-                }
-            }
         }
     }
 
@@ -341,7 +338,7 @@ final class Cells {
     List<String> turn(Map<String, String> dials, List<String> order, Turning turning) {
         DialBoard.set(dials);
         List<String> cells = order.stream().filter(c -> held.containsKey(c) && held.get(c).complete).toList();
-        Set<Piece> affected = affected(cells);
+        Set<Piece> affected = Affected.by(DialBoard.turned(), cells.stream().map(c -> held.get(c).pieces).toList());
         List<String> reached = cells.stream().filter(c -> held.get(c).pieces.stream().anyMatch(affected::contains)).toList();
         if (affected.stream().anyMatch(p -> p.reading().state())) {
             return reached;
@@ -387,40 +384,5 @@ final class Cells {
             DialBoard.at(Piece.NONE);
             piece.output = printing.end();
         }
-    }
-
-    /**
-     * The pieces whose result may change: those that declare a turned dial, those that read what such a
-     * piece declares, and so on. A statement may change the variables that it reads, so where one runs
-     * again they are first made anew, and whatever reads them follows.
-     */
-    private Set<Piece> affected(List<String> cells) {
-        Set<Piece> affected = new LinkedHashSet<>(DialBoard.turned());
-        List<Piece> all = cells.stream().flatMap(c -> held.get(c).pieces.stream()).toList();
-        Set<String> changed = new HashSet<>();
-        Set<String> variables = all.stream().map(Piece::reading).filter(r -> r.kind() == Reading.Kind.VARIABLE)
-                .flatMap(r -> r.declares().stream()).map(CellScan.Declared::name).collect(Collectors.toSet());
-        boolean grows = true;
-        while (grows) {
-            int size = affected.size();
-            int names = changed.size();
-            for (Piece piece : all) {
-                Reading reading = piece.reading();
-                boolean remade = reading.kind() == Reading.Kind.VARIABLE && reading.declaresAny(changed);
-                if (reading.readsAny(changed) || remade) {
-                    affected.add(piece);
-                }
-                if (affected.contains(piece)) {
-                    reading.declares().forEach(d -> changed.add(d.name()));
-                    changed.addAll(reading.writes());
-                    boolean last = held.get(piece.cell()).pieces.get(held.get(piece.cell()).pieces.size() - 1) == piece;
-                    if (piece.isStatement() && !last) {
-                        reading.reads().stream().filter(variables::contains).forEach(changed::add);
-                    }
-                }
-            }
-            grows = affected.size() > size || changed.size() > names;
-        }
-        return affected;
     }
 }

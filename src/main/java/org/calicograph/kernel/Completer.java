@@ -76,7 +76,8 @@ final class Completer {
         try {
             Scratch scratch = scratch(asked.before(), text);
             for (SourceCodeAnalysis.Documentation each : cells.analysis().documentation(scratch.code, scratch.code.length(), false)) {
-                signatures.add(new Signature(each.signature(), ""));
+                // Packages make a signature long and say little.
+                signatures.add(new Signature(each.signature().replaceAll("\\b(?:[a-z]\\w*\\.)+(?=[A-Z])", ""), ""));
             }
         } catch (RuntimeException e) {
             signatures.clear();

@@ -110,6 +110,7 @@ public final class KernelMain {
         Stdlib compiled = Stdlib.of(orders.stdlib().stream().map(Path::of).toList(), Path.of(orders.cache()));
         stdlib.complete(compiled);
         Cells ready = new Cells(running, compiled, orders.heapMegabytes());
+        ready.takeOverOutput();
         cells.complete(ready);
         control.send(new FromKernel.Ready(compiled.broken()));
         while (true) {

@@ -1,6 +1,8 @@
 package org.calicograph.kernel;
 
+import java.lang.reflect.Field;
 import java.lang.reflect.Method;
+import java.lang.reflect.Modifier;
 import java.util.ArrayList;
 import java.util.List;
 import jdk.jshell.Snippet;
@@ -55,5 +57,22 @@ final class Piece {
 
     boolean isStatement() {
         return reading.kind() == Reading.Kind.STATEMENT;
+    }
+
+    /** Empties its variables: the class that holds them stays as long as the process. */
+    void letGo() {
+        value = null;
+        runs.forEach(run -> {
+            for (Field field : run.getDeclaringClass().getDeclaredFields()) {
+                if (Modifier.isStatic(field.getModifiers()) && !Modifier.isFinal(field.getModifiers()) && !field.getType().isPrimitive()) {
+                    try {
+                        field.setAccessible(true);
+                        field.set(null, null);
+                    } catch (ReflectiveOperationException e) {
+                        return; // It holds on to its value; nothing else is lost.
+                    }
+                }
+            }
+        });
     }
 }

@@ -110,33 +110,34 @@ public final class Session implements AutoCloseable {
 
     /** The dials that cells have declared, in the order of the cells. */
     public List<Dial> dials() {
-        return conductor.dials();
+        return conductor.board().dials();
     }
 
     /** Values of dials by name: those given and those set since, whether a cell declares the dial or not. */
     public Map<String, String> dialValues() {
-        return conductor.dialValues();
+        return conductor.board().values();
     }
 
     /**
      * @throws IllegalArgumentException if the cell isn't in the notebook
      */
     public CellState state(String cell) {
-        return conductor.state(cell);
+        conductor.board().requireKnown(List.of(cell));
+        return conductor.board().states().getOrDefault(cell, new CellState.Undrawn());
     }
 
     /** How every cell stands, in the order of the notebook. */
     public Map<String, CellState> states() {
-        return conductor.states();
+        return conductor.board().states();
     }
 
     /** For each cell those that it needs itself, as far as they are known. */
     public Map<String, List<String>> needs() {
-        return conductor.needs();
+        return conductor.board().needs();
     }
 
     public KernelState kernel() {
-        return conductor.kernelState();
+        return conductor.board().kernel();
     }
 
     /**
