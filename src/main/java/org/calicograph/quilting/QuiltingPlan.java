@@ -21,7 +21,7 @@ import org.calicograph.quilt.Patchwork;
  * @param batting whose limit the gaps are held against
  * @param thread  the stitch
  */
-public record QuiltingPlan(Patchwork top, List<Layer> layers, Batting batting, Thread thread) implements Drawable {
+public record QuiltingPlan(Patchwork top, List<Layer> layers, Batting batting, Lockstitch thread) implements Drawable {
 
     /** What is shown with every plan. */
     public static final String CAUTION = "Needles hurt: keep fingers clear of a running machine, switch it off to change the needle, "
@@ -51,7 +51,7 @@ public record QuiltingPlan(Patchwork top, List<Layer> layers, Batting batting, T
     }
 
     public static QuiltingPlan on(Patchwork top) {
-        return new QuiltingPlan(top, List.of(), Batting.UNKNOWN, Thread.MACHINE);
+        return new QuiltingPlan(top, List.of(), Batting.UNKNOWN, Lockstitch.MACHINE);
     }
 
     /** One more set of lines, sewn after the others. */
@@ -69,7 +69,7 @@ public record QuiltingPlan(Patchwork top, List<Layer> layers, Batting batting, T
         return new QuiltingPlan(top, layers, other, thread);
     }
 
-    public QuiltingPlan stitched(Thread other) {
+    public QuiltingPlan stitched(Lockstitch other) {
         return new QuiltingPlan(top, layers, batting, other);
     }
 

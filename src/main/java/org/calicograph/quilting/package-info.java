@@ -11,7 +11,7 @@
  * <p><b>Sewing.</b> A {@link org.calicograph.quilting.Route} puts lines in order: the fewest starts,
  * and with those the least length gone over again, exact where the lines hang together and otherwise
  * with the bound stated. {@link org.calicograph.quilting.Gap} finds the largest place left unquilted,
- * {@link org.calicograph.quilting.Thread} tells how much to wind, and a
+ * {@link org.calicograph.quilting.Lockstitch} tells how much to wind, and a
  * {@link org.calicograph.quilting.QuiltingPlan} holds it all over a quilt and shows itself.
  *
  * <p><b>Guarantees.</b> Lengths are inches in double precision. Lines never leave the region they were

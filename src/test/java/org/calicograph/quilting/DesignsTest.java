@@ -116,13 +116,13 @@ class DesignsTest {
     void thread_follows_the_published_lockstitch_ratios() {
         double[][] rows = {{0.04, 8, 2.640}, {0.04, 12, 2.960}, {0.08, 10, 3.600}, {0.12, 8, 3.920}, {0.12, 12, 4.880}, {0.2, 10, 6.000}};
         for (double[] row : rows) {
-            assertThat(Thread.ofStitches(row[1], Length.inches(row[0])).perInch()).isCloseTo(row[2], within(1e-5));
+            assertThat(Lockstitch.ofStitches(row[1], Length.inches(row[0])).perInch()).isCloseTo(row[2], within(1e-5));
         }
-        Thread seam = new Thread(Length.inches(0.1), Length.inches(0.025), Length.ZERO);
+        Lockstitch seam = new Lockstitch(Length.inches(0.1), Length.inches(0.025), Length.ZERO);
         assertThat(seam.needed(Length.cm(220).inInches(), 1).ratioTo(Length.cm(550))).isCloseTo(1, within(1e-6));
         assertThat(seam.bobbins(Length.yards(100), Length.yards(20))).isEqualTo(3);
         // 25.4 / 2.5 = 10.16 stitches to the inch (conversion).
-        assertThat(Thread.MACHINE.stitchesPerInch()).isCloseTo(10.16, within(1e-9));
+        assertThat(Lockstitch.MACHINE.stitchesPerInch()).isCloseTo(10.16, within(1e-9));
     }
 
     @Test

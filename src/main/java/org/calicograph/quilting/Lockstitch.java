@@ -14,12 +14,12 @@ import org.calicograph.measure.Length;
  * @param thickness of the layers under the foot
  * @param tail      at each end of a run, needle and bobbin each
  */
-public record Thread(Length stitch, Length thickness, Length tail) {
+public record Lockstitch(Length stitch, Length thickness, Length tail) {
 
     /** By machine: 2 1/2 mm, about 10 stitches to the inch, in layers of 0.08 in. */
-    public static final Thread MACHINE = new Thread(Length.mm(2.5), Length.inches(0.08), Length.inches(4));
+    public static final Lockstitch MACHINE = new Lockstitch(Length.mm(2.5), Length.inches(0.08), Length.inches(4));
 
-    public Thread {
+    public Lockstitch {
         if (!stitch.isPositive() || thickness.compareTo(Length.ZERO) < 0 || tail.compareTo(Length.ZERO) < 0) {
             throw new IllegalArgumentException("stitches of " + stitch + " in layers of " + thickness + " with tails of " + tail
                     + " take no thread that can be told; use a stitch above 0 and the others 0 or more");
@@ -27,11 +27,11 @@ public record Thread(Length stitch, Length thickness, Length tail) {
     }
 
     /** Stitches to the inch. */
-    public static Thread ofStitches(double toTheInch, Length thickness) {
+    public static Lockstitch ofStitches(double toTheInch, Length thickness) {
         if (!(toTheInch > 0)) {
             throw new IllegalArgumentException(toTheInch + " stitches to the inch can't be sewn; use a number above 0, such as 10");
         }
-        return new Thread(Length.inches(1 / toTheInch), thickness, MACHINE.tail);
+        return new Lockstitch(Length.inches(1 / toTheInch), thickness, MACHINE.tail);
     }
 
     public double stitchesPerInch() {
