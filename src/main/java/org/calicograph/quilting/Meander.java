@@ -70,7 +70,7 @@ public final class Meander {
             throw new IllegalArgumentException("a meander with gaps of at most " + widest + " over " + Length.inches(b.width()) + " x "
                     + Length.inches(b.height()) + " is too fine to draw; allow wider gaps");
         }
-        Length accuracy = widest.times(0.01);
+        Length accuracy = widest.times(0.02);
         double aim = limit - 2 * accuracy.inInches();
         double side = limit * 1.2;
         while (true) {

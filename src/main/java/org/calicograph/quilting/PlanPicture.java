@@ -16,7 +16,7 @@ import org.calicograph.quilt.Patch;
 final class PlanPicture {
 
     private static final Colour PAPER = Colour.hex("#fbf8f1");
-    private static final Colour AGAIN = Colour.hex("#b5553c");
+    private static final Colour AGAIN = Colour.hex("#2b2b2b");
 
     private PlanPicture() { }
 
