@@ -59,6 +59,8 @@ final class Deeds {
     }
 
     private void view() {
+        add("View", "Variations", "Shortcut+Shift+V", () -> window.pages().variations());
+        add("View", "Standard library", "Shortcut+L", () -> window.pages().library());
         add("View", "Day or night", "Shortcut+Shift+L", window::turnLook);
         add("View", "Keys", "F1", this::keys);
     }
@@ -73,7 +75,14 @@ final class Deeds {
 
     private void go(int steps) {
         window.study().chooseFrom(steps);
-        chosen(window::write);
+        focus();
+    }
+
+    /** The keyboard goes to the chosen cell, and the cell comes into sight. */
+    private void focus() {
+        window.choose();
+        chosen(id -> window.column().reveal(id));
+        window.pane().ifPresent(CellPane::focus);
     }
 
     private void add(boolean code) {
@@ -93,7 +102,7 @@ final class Deeds {
         try {
             window.study().chosen().ifPresent(id -> edit.of(window.study(), id));
             window.notices().hush("edit");
-            chosen(id -> window.column().reveal(id));
+            focus();
         } catch (IllegalArgumentException e) {
             window.notices().say("edit", e.getMessage());
         }

@@ -2,13 +2,13 @@ package org.calicograph.desk;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import javafx.geometry.Rectangle2D;
+import javafx.scene.Node;
 import javafx.scene.Scene;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.BorderPane;
@@ -20,6 +20,7 @@ import org.calicograph.desk.cells.CodePane;
 import org.calicograph.desk.cells.Column;
 import org.calicograph.desk.cells.ProsePane;
 import org.calicograph.desk.cells.Wishes;
+import org.calicograph.desk.sheets.SheetPage;
 import org.calicograph.desk.study.Outcomes;
 import org.calicograph.desk.study.Preferences;
 import org.calicograph.desk.study.Study;
@@ -28,26 +29,27 @@ import org.calicograph.notebook.Notebook;
 import org.calicograph.notebook.Saved;
 import org.calicograph.session.CellState;
 import org.calicograph.session.Completions;
-import org.calicograph.session.KernelState;
-import org.calicograph.wire.Dial;
+import org.calicograph.session.SessionOptions;
 import org.calicograph.wire.Signature;
 
 /** The window: head, notices, the column of cells, the line at the foot; and how study, session and panes keep in step. */
-final class DeskWindow implements Wishes, Worktable.Hearer, Papers.Table {
+final class DeskWindow implements Wishes, Papers.Table {
 
     private final Stage stage;
     private final DeskOptions options;
     private final Preferences preferences;
-    private final Worktable worktable = new Worktable(this);
     private final NoticeBar notices = new NoticeBar();
     private final StatusLine status = new StatusLine();
     private final Column column = new Column(this);
+    private final Telling telling = new Telling(this, status);
+    private final Worktable worktable = new Worktable(telling);
     private final Papers papers;
     private final Choosing choosing;
     private final List<Action> actions;
     private final Header header;
     private final Scene scene;
-    private final Map<String, String> declared = new HashMap<>();
+    private final BorderPane root;
+    private final Pages pages;
     private Study study = new Study(Notebook.titled(""));
     private Map<String, Saved> older = Map.of();
     private boolean night;
@@ -58,9 +60,10 @@ final class DeskWindow implements Wishes, Worktable.Hearer, Papers.Table {
         this.choosing = new Choosing(stage);
         this.preferences = new Preferences(options.own());
         this.papers = new Papers(this, notices, options);
+        this.pages = new Pages(this, worktable);
         this.actions = new Deeds(this).all();
         this.header = new Header(actions, t -> study.setTitle(t), this::drawAll, this::stop);
-        BorderPane root = new BorderPane(column, new VBox(header, notices), null, status, null);
+        this.root = new BorderPane(column, new VBox(header, notices), null, status, null);
         root.getStyleClass().add("desk");
         Rectangle2D room = Screen.getPrimary().getVisualBounds();
         this.scene = new Scene(root, Math.min(1240, room.getWidth() - 40), Math.min(900, room.getHeight() - 40));
@@ -101,9 +104,10 @@ final class DeskWindow implements Wishes, Worktable.Hearer, Papers.Table {
     public void lay(Study next, Notebook asRead, boolean trusted) {
         worktable.close();
         study = next;
-        older = asRead.results().isEmpty() ? older : asRead.results();
-        declared.clear();
+        older = asRead.results();
+        telling.forget();
         study.watch(this::changed);
+        back();
         column.clear();
         header.title(study.notebook().title());
         column.show(study.notebook());
@@ -111,11 +115,16 @@ final class DeskWindow implements Wishes, Worktable.Hearer, Papers.Table {
         status.noKernel();
         header.atWork(false);
         recent();
-        if (trusted) {
-            worktable.open(study.notebook(), papers.path(), options.session());
-            worktable.drawAll();
-        }
         choose();
+        if (trusted) {
+            begin();
+        }
+    }
+
+    @Override
+    public void begin() {
+        worktable.open(study.notebook(), sessionOptions());
+        worktable.drawAll();
     }
 
     private void changed(Notebook before, Notebook after) {
@@ -127,7 +136,7 @@ final class DeskWindow implements Wishes, Worktable.Hearer, Papers.Table {
         for (String name : union(before.dials().keySet(), after.dials().keySet())) {
             if (!Optional.ofNullable(before.dials().get(name)).equals(Optional.ofNullable(after.dials().get(name)))) {
                 Optional<String> value = Optional.ofNullable(after.dials().get(name)).map(v -> v.text())
-                        .or(() -> Optional.ofNullable(declared.get(name)));
+                        .or(() -> telling.declared(name));
                 value.ifPresent(v -> turnNow(name, v));
             }
         }
@@ -219,7 +228,7 @@ final class DeskWindow implements Wishes, Worktable.Hearer, Papers.Table {
     }
 
     /** Drawing an untrusted study asks for trust instead. */
-    private boolean mayDraw() {
+    boolean mayDraw() {
         if (!papers.isTrusted()) {
             papers.askTrust();
         }
@@ -228,6 +237,25 @@ final class DeskWindow implements Wishes, Worktable.Hearer, Papers.Table {
 
     void stop() {
         worktable.stop();
+    }
+
+    /** Shows a page in the place of the cells. */
+    void turnTo(Node page) {
+        root.setCenter(page);
+        page.requestFocus();
+    }
+
+    /** The cells again. */
+    void back() {
+        if (root.getCenter() instanceof SheetPage page) {
+            page.close();
+        }
+        root.setCenter(column);
+        pane().ifPresent(Node::requestFocus);
+    }
+
+    SessionOptions sessionOptions() {
+        return papers.path().map(options.session()::beside).orElse(options.session());
     }
 
     void killKernel() {
@@ -265,48 +293,6 @@ final class DeskWindow implements Wishes, Worktable.Hearer, Papers.Table {
     @Override
     public CompletableFuture<List<Signature>> explain(String id, String text, int offset) {
         return worktable.explain(id, text, offset);
-    }
-
-    // --- What the session tells ---
-
-    @Override
-    public void stands(String cell, CellState state) {
-        column.code(cell).ifPresent(p -> p.show(state));
-        Map<String, CellState> states = worktable.states();
-        status.progress(states.values());
-        header.atWork(states.values().stream().anyMatch(CellState::pending));
-    }
-
-    @Override
-    public void dials(List<Dial> dials) {
-        Map<String, List<Dial>> byCell = new LinkedHashMap<>();
-        dials.forEach(d -> {
-            byCell.computeIfAbsent(d.cell(), c -> new ArrayList<>()).add(d);
-            if (!study.notebook().dials().containsKey(d.name())) {
-                declared.put(d.name(), d.text());
-            }
-        });
-        column.codes().forEach(p -> p.show(byCell.getOrDefault(p.cellId(), List.of())));
-    }
-
-    @Override
-    public void kernel(KernelState state) {
-        status.kernel(state);
-        if (state instanceof KernelState.Gone gone) {
-            Map<String, Runnable> deeds = new LinkedHashMap<>();
-            deeds.put("Start again", worktable::restart);
-            notices.say("kernel", "The kernel, which does the drawing, has ended: " + gone.why()
-                    + ". Nothing of what you wrote is lost, and what was drawn stays in sight.", deeds);
-        } else if (state instanceof KernelState.Ready ready) {
-            notices.hush("kernel");
-            if (!ready.broken().isEmpty()) {
-                var broken = ready.broken().get(0);
-                notices.say("stdlib", "A routine in " + broken.file() + " can't be used, line " + broken.problem().from().line() + ": "
-                        + broken.problem().message());
-            } else {
-                notices.hush("stdlib");
-            }
-        }
     }
 
     // --- Files ---
@@ -359,8 +345,20 @@ final class DeskWindow implements Wishes, Worktable.Hearer, Papers.Table {
         Look.dress(scene, night);
     }
 
+    Header header() {
+        return header;
+    }
+
+    Worktable worktable() {
+        return worktable;
+    }
+
     Study study() {
         return study;
+    }
+
+    Pages pages() {
+        return pages;
     }
 
     Papers papers() {

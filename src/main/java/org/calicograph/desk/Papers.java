@@ -34,8 +34,11 @@ final class Papers {
     /** The window, as the papers see it. */
     interface Table {
 
-        /** Shows another study. */
+        /** Shows another study, with the results that its file has, and draws it if it is trusted. */
         void lay(Study study, Notebook asRead, boolean trusted);
+
+        /** The study that lies there has come to be trusted: draws it. */
+        void begin();
 
         /** The notebook with the results that it now has. */
         Notebook withResults();
@@ -140,7 +143,7 @@ final class Papers {
         trusted = true;
         notices.hush("trust");
         trust.grant(study.notebook());
-        table.lay(study, study.notebook(), true);
+        table.begin();
     }
 
     private void offerLeft(Recovery place) {

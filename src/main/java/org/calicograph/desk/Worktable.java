@@ -1,6 +1,5 @@
 package org.calicograph.desk;
 
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.LinkedHashMap;
@@ -56,11 +55,11 @@ final class Worktable {
         return session.isPresent();
     }
 
-    void open(Notebook notebook, Optional<Path> file, SessionOptions options) {
+    void open(Notebook notebook, SessionOptions options) {
         close();
         News mine = new News();
         news = Optional.of(mine);
-        session = Optional.of(Session.open(sources(notebook), notebook.dialTexts(), file.map(options::beside).orElse(options), mine));
+        session = Optional.of(Session.open(sources(notebook), notebook.dialTexts(), options, mine));
     }
 
     void close() {

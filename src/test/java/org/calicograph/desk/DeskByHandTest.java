@@ -62,9 +62,12 @@ class DeskByHandTest {
             evening.untilDrawn(id);
             assertThat(shown(evening, id)).isEqualTo("42");
             assertThat(evening.words("saved")).contains("unsaved");
+            Path safe = folder.resolve(".study.json." + ProcessHandle.current().pid() + ".unsaved");
+            evening.until("it is kept safe beside the file", () -> Files.exists(safe));
 
             evening.keys(KeyCode.CONTROL, KeyCode.S);
             evening.until("it is saved", () -> !evening.window.study().isUnsaved());
+            assertThat(safe).doesNotExist();
             Notebook saved = NotebookFile.read(folder.resolve("study.json"));
             assertThat(saved.cell(id).orElseThrow().text()).isEqualTo("int six = 6;\nsix * 7");
             assertThat(saved.results()).containsKey(id);
@@ -258,6 +261,36 @@ class DeskByHandTest {
             evening.keys(KeyCode.CONTROL, KeyCode.J);
             evening.until("it is joined", () -> evening.window.study().notebook().equals(before));
             assertThat(Evening.onFx(() -> evening.window.column().codes().stream().map(CodePane::cellId).toList())).containsExactly("a1", "a2");
+        }
+    }
+
+    @Test
+    void a_sheet_is_drawn_over_a_dial_and_a_picture_on_it_taken() throws Exception {
+        try (Evening evening = trusted(Cell.code("a1", STAR))) {
+            evening.untilDrawn("a1");
+            evening.keys(KeyCode.CONTROL, KeyCode.SHIFT, KeyCode.V);
+            evening.until("the page is there", () -> evening.scene().lookup("#draw-sheet") != null);
+            evening.robot.clickOn("#draw-sheet");
+            evening.until("five pictures are there", () -> evening.scene().getRoot().lookupAll(".tile .picture").size() == 5);
+            evening.robot.clickOn("points 13");
+            evening.until("its values are the study's", () -> "13".equals(evening.window.study().notebook().dialTexts().get("points")));
+            evening.until("the study is back", () -> evening.scene().lookup("#cell-a1") != null);
+            evening.keys(KeyCode.CONTROL, KeyCode.Z);
+            evening.until("undo takes it back", () -> evening.window.study().notebook().dials().isEmpty());
+        }
+    }
+
+    @Test
+    void a_routine_is_found_in_the_library_and_put_into_the_study() throws Exception {
+        try (Evening evening = trusted(Cell.code("a1", "1 + 1"))) {
+            evening.untilDrawn("a1");
+            evening.keys(KeyCode.CONTROL, KeyCode.L);
+            evening.until("the library is there", () -> evening.scene().lookup("#shelf-search") != null);
+            evening.robot.clickOn("#shelf-search").write("ninepatch");
+            evening.until("its call is offered", () -> evening.scene().getRoot().lookupAll(".quiet-button").stream()
+                    .anyMatch(n -> n instanceof javafx.scene.control.Button b && b.getText().equals("NinePatch.block(inches(8))")));
+            evening.robot.clickOn("NinePatch.block(inches(8))");
+            evening.until("it is drawn in a new cell", () -> evening.picture("a2").isPresent());
         }
     }
 

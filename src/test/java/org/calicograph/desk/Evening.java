@@ -9,8 +9,11 @@ import java.util.function.BooleanSupplier;
 import javafx.application.Platform;
 import javafx.scene.Node;
 import javafx.scene.Scene;
+import javafx.scene.image.WritableImage;
 import javafx.scene.input.KeyCode;
+import javafx.stage.PopupWindow;
 import javafx.stage.Stage;
+import javafx.stage.Window;
 import org.calicograph.session.CellState;
 import org.calicograph.session.SessionOptions;
 import org.testfx.api.FxRobot;
@@ -143,7 +146,8 @@ final class Evening implements AutoCloseable {
     }
 
     Optional<org.calicograph.desk.results.PictureView> picture(String cell) {
-        Node node = scene().lookup("#cell-" + cell).lookup(".picture");
+        Node pane = scene().lookup("#cell-" + cell);
+        Node node = pane == null ? null : pane.lookup(".picture");
         return node instanceof org.calicograph.desk.results.PictureView view ? Optional.of(view) : Optional.empty();
     }
 
@@ -151,9 +155,21 @@ final class Evening implements AutoCloseable {
         robot.push(keys);
     }
 
+    /** What the window shows, with the popups over it. */
     void shoot(Path file) {
         onFx(() -> {
-            Shot.write(scene().snapshot(null), file);
+            WritableImage image = scene().snapshot(null);
+            for (Window each : Window.getWindows()) {
+                if (each instanceof PopupWindow && each.isShowing()) {
+                    WritableImage part = each.getScene().snapshot(null);
+                    int left = (int) (each.getX() - stage.getX() - scene().getX());
+                    int top = (int) (each.getY() - stage.getY() - scene().getY());
+                    int w = (int) Math.min(part.getWidth(), image.getWidth() - left);
+                    int h = (int) Math.min(part.getHeight(), image.getHeight() - top);
+                    image.getPixelWriter().setPixels(left, top, w, h, part.getPixelReader(), 0, 0);
+                }
+            }
+            Shot.write(image, file);
             return null;
         });
     }

@@ -88,6 +88,9 @@ public abstract class CellPane extends VBox {
     /** Puts the keyboard where the cell's text is written. */
     public abstract void write();
 
+    /** Puts the keyboard on the cell, without opening its text where it is read. */
+    public abstract void focus();
+
     /** Readies the cell for use, since it is near what is seen. */
     public void wake() { }
 

@@ -45,7 +45,10 @@ public final class CodePane extends CellPane {
         getStyleClass().add("code-cell");
         exhibit = new ExhibitPane(wishes::pointedAt);
         slot = new CodeSlot(id, text);
-        slot.onEdit(now -> wishes.edited(id, now));
+        slot.onEdit(now -> {
+            mended();
+            wishes.edited(id, now);
+        });
         slot.onWake(this::awake);
         standing.setId("standing-" + id);
         standing.getStyleClass().add("standing");
@@ -120,6 +123,14 @@ public final class CodePane extends CellPane {
         tell();
     }
 
+    /** What was wrong with another text is not said of this one. */
+    private void mended() {
+        if (!trouble.getChildren().isEmpty()) {
+            trouble.getChildren().clear();
+            arrange();
+        }
+    }
+
     private void trouble(Failure failure) {
         trouble.getChildren().setAll(new FailureNote(failure, this::go));
         slot.mark(Marks.of(slot.text(), failure));
@@ -171,8 +182,7 @@ public final class CodePane extends CellPane {
     @Override
     public void showText(String text) {
         if (!text.equals(slot.text())) {
-            trouble.getChildren().clear();
-            arrange();
+            mended();
         }
         slot.show(text);
     }
@@ -182,6 +192,11 @@ public final class CodePane extends CellPane {
         if (!folded.getText().isEmpty()) {
             fold();
         }
+        slot.wake().requestFocus();
+    }
+
+    @Override
+    public void focus() {
         slot.wake().requestFocus();
     }
 

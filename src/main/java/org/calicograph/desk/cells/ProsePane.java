@@ -104,6 +104,15 @@ public final class ProsePane extends CellPane {
         writing.get().end();
     }
 
+    @Override
+    public void focus() {
+        if (writing.isEmpty()) {
+            page.requestFocus();
+        } else {
+            writing.get().requestFocus();
+        }
+    }
+
     private void writingKey(KeyEvent event) {
         if (event.getCode() == KeyCode.ESCAPE || event.getCode() == KeyCode.ENTER && event.isShortcutDown()) {
             finish();

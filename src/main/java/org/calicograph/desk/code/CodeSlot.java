@@ -16,6 +16,8 @@ import org.fxmisc.richtext.model.StyleSpan;
 public final class CodeSlot extends StackPane {
 
     private static final double PAD = 9;
+    /** What an editor's lines need beyond their own height, so that the last isn't cut. */
+    private static final double SLACK = 5;
 
     private String text;
     private final String name;
@@ -128,7 +130,7 @@ public final class CodeSlot extends StackPane {
             getChildren().remove(holder);
         }
         long lines = 1 + text.chars().filter(c -> c == '\n').count();
-        double height = lines * (lineHeight == 0 ? 18 : lineHeight) + 2 * PAD;
+        double height = lines * (lineHeight == 0 ? 18 : lineHeight) + 2 * PAD + SLACK;
         if (getPrefHeight() != height) {
             setMinHeight(height);
             setPrefHeight(height);

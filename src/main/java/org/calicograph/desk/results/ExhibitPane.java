@@ -62,6 +62,10 @@ public final class ExhibitPane extends VBox {
         return exhibit instanceof Exhibit.Nothing ? List.of() : List.of(exhibit);
     }
 
+    public static boolean hasPicture(Exhibit exhibit) {
+        return flat(exhibit).stream().anyMatch(part -> part instanceof Exhibit.Drawn);
+    }
+
     private Node node(Exhibit part) {
         if (part instanceof Exhibit.Drawn drawn) {
             return new Framed(drawn, onPoint);

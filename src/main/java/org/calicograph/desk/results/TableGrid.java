@@ -25,6 +25,7 @@ import org.calicograph.drawing.Table;
 public final class TableGrid extends VBox {
 
     private static final double ROW = 29;
+    private static final double HEAD = 36;
     private static final int MOST_ROWS = 14;
 
     private final TableView<List<Table.Entry>> view = new TableView<>();
@@ -45,7 +46,7 @@ public final class TableGrid extends VBox {
         }
         view.setItems(FXCollections.observableArrayList(table.rows()));
         view.setFixedCellSize(ROW);
-        view.setPrefHeight((Math.min(MOST_ROWS, Math.max(1, table.rows().size())) + 1) * ROW + 6);
+        view.setPrefHeight(Math.min(MOST_ROWS, Math.max(1, table.rows().size())) * ROW + HEAD);
         view.setMinHeight(USE_PREF_SIZE);
         view.setColumnResizePolicy(TableView.CONSTRAINED_RESIZE_POLICY_FLEX_LAST_COLUMN);
         view.getSelectionModel().setSelectionMode(SelectionMode.MULTIPLE);

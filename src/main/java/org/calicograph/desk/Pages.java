@@ -1,0 +1,115 @@
+package org.calicograph.desk;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import javafx.application.Platform;
+import org.calicograph.desk.results.ExhibitPane;
+import org.calicograph.desk.sheets.Hand;
+import org.calicograph.desk.sheets.SheetPage;
+import org.calicograph.desk.shelf.ShelfPage;
+import org.calicograph.notebook.DialValue;
+import org.calicograph.notebook.Notebook;
+import org.calicograph.session.CellSource;
+import org.calicograph.session.SessionOptions;
+import org.calicograph.wire.Dial;
+
+/** The pages that take the study's place for a while: variations, and the standard library. */
+final class Pages implements Hand, ShelfPage.Study {
+
+    private final DeskWindow window;
+    private final Worktable worktable;
+
+    Pages(DeskWindow window, Worktable worktable) {
+        this.window = window;
+        this.worktable = worktable;
+    }
+
+    void variations() {
+        if (window.mayDraw()) {
+            window.turnTo(new SheetPage(this));
+        }
+    }
+
+    void library() {
+        if (window.mayDraw()) {
+            worktable.browse().thenAccept(found -> Platform.runLater(() -> window.turnTo(new ShelfPage(found, this))));
+        }
+    }
+
+    @Override
+    public Notebook notebook() {
+        return window.study().notebook();
+    }
+
+    @Override
+    public List<CellSource> sources() {
+        return Worktable.sources(notebook());
+    }
+
+    @Override
+    public Map<String, List<String>> needs() {
+        return worktable.needs();
+    }
+
+    @Override
+    public List<Dial> dials() {
+        return worktable.dials();
+    }
+
+    @Override
+    public List<String> cellsWithPictures() {
+        List<String> all = new ArrayList<>();
+        window.column().codes().stream().filter(c -> ExhibitPane.hasPicture(c.exhibit())).forEach(c -> all.add(c.cellId()));
+        window.study().chosen().filter(all::remove).ifPresent(id -> all.add(0, id));
+        return all;
+    }
+
+    @Override
+    public SessionOptions options() {
+        return window.sessionOptions();
+    }
+
+    @Override
+    public void take(Map<String, String> dials) {
+        Notebook turned = notebook();
+        for (Map.Entry<String, String> each : dials.entrySet()) {
+            turned = turned.withDial(each.getKey(), DialValue.of(each.getValue()));
+        }
+        window.study().change(turned);
+        window.back();
+    }
+
+    @Override
+    public void change(Notebook notebook) {
+        window.study().change(notebook);
+    }
+
+    @Override
+    public void put(String code) {
+        window.back();
+        int place = window.study().chosen().map(id -> notebook().indexOf(id) + 1).orElse(0);
+        String id = window.study().addCode(place);
+        window.study().setText(id, code);
+        window.write(id);
+        window.draw(id);
+    }
+
+    @Override
+    public Optional<Path> ownFolder() {
+        return window.papers().path().map(p -> p.resolveSibling("stdlib"));
+    }
+
+    @Override
+    public void reload() {
+        worktable.restart();
+        worktable.drawAll();
+    }
+
+    @Override
+    public void back() {
+        window.back();
+    }
+}

@@ -1,0 +1,232 @@
+package org.calicograph.desk.sheets;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import javafx.application.Platform;
+import javafx.geometry.Pos;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.control.ComboBox;
+import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.control.Spinner;
+import javafx.scene.control.TextField;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
+import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.FlowPane;
+import javafx.scene.layout.GridPane;
+import javafx.scene.layout.VBox;
+import org.calicograph.desk.study.Variations;
+import org.calicograph.wire.Dial;
+
+/** A page of variations in the study's place: a sheet over one or two dials, and the variations kept under names. */
+public final class SheetPage extends BorderPane {
+
+    private static final double SIDE = 190;
+    private static final double LARGE = 380;
+    private static final String NONE = "one dial only";
+
+    private final Hand hand;
+    private final ComboBox<String> cell = new ComboBox<>();
+    private final ComboBox<String> across = new ComboBox<>();
+    private final ComboBox<String> down = new ComboBox<>();
+    private final Spinner<Integer> columns = new Spinner<>(2, 12, 5);
+    private final Spinner<Integer> rows = new Spinner<>(2, 12, 3);
+    private final TextField name = new TextField();
+    private final FlowPane kept = new FlowPane(8, 8);
+    private final VBox sheet = new VBox(14);
+    private Optional<SheetDrawing> drawing = Optional.empty();
+
+    public SheetPage(Hand hand) {
+        this.hand = hand;
+        getStyleClass().add("sheet-page");
+        cell.getItems().setAll(hand.cellsWithPictures());
+        List<String> dials = hand.dials().stream().map(Dial::name).toList();
+        across.getItems().setAll(dials);
+        down.getItems().add(NONE);
+        down.getItems().addAll(dials);
+        cell.getSelectionModel().selectFirst();
+        across.getSelectionModel().selectFirst();
+        down.getSelectionModel().selectFirst();
+        describe();
+        Button draw = new Button("Draw the sheet");
+        draw.setId("draw-sheet");
+        draw.getStyleClass().add("chief");
+        draw.setOnAction(e -> draw());
+        Button back = new Button("Back to the study");
+        back.setId("back");
+        back.setOnAction(e -> leave());
+        FlowPane asked = new FlowPane(8, 8, new Label("Cell"), cell, new Label("over"), across, columns, new Label("and"), down, rows, draw, back);
+        asked.setAlignment(Pos.CENTER_LEFT);
+        Button keep = new Button("Keep");
+        keep.setId("keep");
+        keep.setOnAction(e -> keep());
+        name.setOnAction(e -> keep());
+        FlowPane keeping = new FlowPane(8, 8, new Label("The dials as they are now, under the name"), name, keep);
+        keeping.setAlignment(Pos.CENTER_LEFT);
+        VBox head = new VBox(10, asked, keeping, kept);
+        head.getStyleClass().add("sheet-head");
+        ScrollPane scroll = new ScrollPane(sheet);
+        scroll.setFitToWidth(true);
+        scroll.getStyleClass().add("column");
+        sheet.getStyleClass().add("sheet");
+        setTop(head);
+        setCenter(scroll);
+        addEventHandler(KeyEvent.KEY_PRESSED, e -> {
+            if (e.getCode() == KeyCode.ESCAPE) {
+                leave();
+                e.consume();
+            }
+        });
+        sheet.getChildren().setAll(words(dials.isEmpty()
+                ? "The study has no dials yet. Declare one in a code cell, such as int points = dial(\"points\", 5, 16, 8); and draw the cell."
+                : cell.getItems().isEmpty() ? "No cell shows a picture yet. Draw one first."
+                : "Choose a dial, and how many values of it to see. Pressing a picture takes its values into the study."));
+        draw.setDisable(dials.isEmpty() || cell.getItems().isEmpty());
+        showKept();
+    }
+
+    private void describe() {
+        cell.setId("sheet-cell");
+        cell.setAccessibleText("Cell whose picture is varied");
+        across.setId("sheet-across");
+        across.setAccessibleText("Dial that changes from left to right");
+        down.setId("sheet-down");
+        down.setAccessibleText("Dial that changes from top to bottom");
+        columns.setAccessibleText("Values of the first dial");
+        rows.setAccessibleText("Values of the second dial");
+        columns.setPrefWidth(76);
+        rows.setPrefWidth(76);
+        name.setId("variation-name");
+        name.setPromptText("calm, or bold");
+        name.setAccessibleText("Name to keep the dials under");
+    }
+
+    private Label words(String text) {
+        Label label = new Label(text);
+        label.setWrapText(true);
+        label.getStyleClass().add("caption");
+        return label;
+    }
+
+    /** Ends what is being drawn and goes back. */
+    private void leave() {
+        close();
+        hand.back();
+    }
+
+    public void close() {
+        drawing.ifPresent(SheetDrawing::close);
+        drawing = Optional.empty();
+    }
+
+    private Optional<Dial> dial(ComboBox<String> box) {
+        return hand.dials().stream().filter(d -> d.name().equals(box.getValue())).findFirst();
+    }
+
+    private void draw() {
+        if (dial(across).isEmpty()) {
+            return;
+        }
+        List<String> first = Spread.over(dial(across).get(), columns.getValue());
+        Optional<Dial> second = dial(down).filter(d -> !d.name().equals(across.getValue()));
+        List<String> others = second.map(d -> Spread.over(d, rows.getValue())).orElse(List.of(""));
+        int wide = second.isPresent() ? first.size() : Math.min(5, first.size());
+        List<Map<String, String>> variations = new ArrayList<>();
+        for (String other : others) {
+            for (String value : first) {
+                Map<String, String> dials = new LinkedHashMap<>();
+                dials.put(across.getValue(), value);
+                second.ifPresent(d -> dials.put(d.name(), other));
+                variations.add(dials);
+            }
+        }
+        GridPane grid = new GridPane();
+        grid.setHgap(10);
+        grid.setVgap(10);
+        List<Tile> tiles = new ArrayList<>();
+        for (int i = 0; i < variations.size(); i++) {
+            Map<String, String> dials = variations.get(i);
+            Tile tile = new Tile(Tile.words(dials), SIDE, () -> take(dials));
+            tiles.add(tile);
+            grid.add(tile, i % wide, i / wide);
+        }
+        start(tiles, variations, List.of(grid));
+    }
+
+    private void start(List<Tile> tiles, List<Map<String, String>> variations, List<Node> page) {
+        close();
+        sheet.getChildren().setAll(page);
+        SheetDrawing begun = new SheetDrawing(hand.sources(), hand.needs(), hand.notebook().dialTexts(), cell.getValue(), variations, hand.options(),
+                (number, state) -> Platform.runLater(() -> tiles.get(number).show(state)));
+        drawing = Optional.of(begun);
+        begun.begin().whenComplete((done, trouble) -> Platform.runLater(begun::close));
+    }
+
+    private void take(Map<String, String> dials) {
+        close();
+        hand.take(dials);
+    }
+
+    // --- Kept under names ---
+
+    private Map<String, String> present() {
+        Map<String, String> values = new LinkedHashMap<>();
+        hand.dials().forEach(d -> values.put(d.name(), d.text()));
+        return values;
+    }
+
+    private void keep() {
+        if (!name.getText().isBlank()) {
+            hand.change(Variations.keep(hand.notebook(), name.getText().strip(), present()));
+            name.clear();
+            showKept();
+        }
+    }
+
+    private void showKept() {
+        kept.getChildren().clear();
+        Variations.of(hand.notebook()).forEach((called, dials) -> {
+            Button take = new Button(called);
+            take.setAccessibleText("Take the variation " + called + ": " + Tile.words(dials));
+            take.setOnAction(e -> take(dials));
+            Button compare = quiet("beside the present one", "Show " + called + " beside the present dials");
+            compare.setDisable(cell.getItems().isEmpty());
+            compare.setOnAction(e -> compare(called, dials));
+            Button forget = quiet("forget", "Forget the variation " + called);
+            forget.setOnAction(e -> {
+                hand.change(Variations.forget(hand.notebook(), called));
+                showKept();
+            });
+            FlowPane one = new FlowPane(2, 2, take, compare, forget);
+            one.setAlignment(Pos.CENTER_LEFT);
+            one.setPrefWrapLength(300);
+            kept.getChildren().add(one);
+        });
+    }
+
+    private static Button quiet(String words, String spoken) {
+        Button button = new Button(words);
+        button.getStyleClass().add("quiet-button");
+        button.setAccessibleText(spoken);
+        return button;
+    }
+
+    /** Two variations side by side, with what differs between them. */
+    private void compare(String called, Map<String, String> dials) {
+        Map<String, String> now = present();
+        Tile left = new Tile("as it is now", LARGE, this::leave);
+        Tile right = new Tile(called, LARGE, () -> take(dials));
+        GridPane pair = new GridPane();
+        pair.setHgap(16);
+        pair.add(left, 0, 0);
+        pair.add(right, 1, 0);
+        List<String> differences = Variations.differences(now, dials);
+        start(List.of(left, right), List.of(now, dials), List.of(pair,
+                words(differences.isEmpty() ? "They have the same dials." : "What differs:\n" + String.join("\n", differences))));
+    }
+}

@@ -1,0 +1,70 @@
+package org.calicograph.desk.sheets;
+
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.layout.StackPane;
+import javafx.scene.layout.VBox;
+import org.calicograph.desk.results.PictureView;
+import org.calicograph.drawing.Exhibit;
+import org.calicograph.drawing.Picture;
+import org.calicograph.session.CellState;
+
+/** One variation on a sheet: its picture, small, and the values that make it; pressing it takes it. */
+final class Tile extends Button {
+
+    private final StackPane frame = new StackPane(new Label("\u2026"));
+    private final String words;
+
+    Tile(String words, double side, Runnable take) {
+        this.words = words;
+        getStyleClass().add("tile");
+        frame.setMinSize(side, side);
+        frame.setPrefSize(side, side);
+        Label label = new Label(words);
+        label.getStyleClass().add("tile-words");
+        label.setWrapText(true);
+        label.setMaxWidth(side);
+        setGraphic(new VBox(5, frame, label));
+        setAccessibleText("Take " + words);
+        setOnAction(e -> take.run());
+    }
+
+    static String words(Map<String, String> dials) {
+        return dials.entrySet().stream().map(e -> e.getKey() + " " + e.getValue()).collect(Collectors.joining(", "));
+    }
+
+    void show(CellState state) {
+        if (state instanceof CellState.Done done) {
+            picture(done.exhibit()).ifPresentOrElse(p -> {
+                PictureView view = new PictureView(p, words);
+                view.setMouseTransparent(true);
+                view.setFocusTraversable(false);
+                view.setMinSize(frame.getPrefWidth(), frame.getPrefHeight());
+                frame.getChildren().setAll(view);
+            }, () -> tell("no picture"));
+        } else if (state instanceof CellState.Failed failed) {
+            tell("\u2716 " + failed.failure().message());
+        } else {
+            tell("not drawn");
+        }
+    }
+
+    private void tell(String text) {
+        Label label = new Label(text);
+        label.setWrapText(true);
+        label.setMaxWidth(frame.getPrefWidth() - 12);
+        label.getStyleClass().add("tile-words");
+        frame.getChildren().setAll(label);
+    }
+
+    static Optional<Picture> picture(Exhibit exhibit) {
+        if (exhibit instanceof Exhibit.Drawn drawn) {
+            return Optional.of(drawn.picture());
+        }
+        return exhibit instanceof Exhibit.Several several
+                ? several.parts().stream().map(Tile::picture).flatMap(Optional::stream).findFirst() : Optional.empty();
+    }
+}

@@ -1,0 +1,165 @@
+package org.calicograph.desk.shelf;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.control.ListCell;
+import javafx.scene.control.ListView;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.control.TextField;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
+import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.FlowPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
+import org.calicograph.desk.code.CodeSlot;
+import org.calicograph.wire.Catalogue;
+
+/** What the standard library holds, in the study's place: a list to search, and the chosen class with its routines and source. */
+public final class ShelfPage extends BorderPane {
+
+    /** What the page may do to the study. */
+    public interface Study {
+
+        /** A new code cell with this text, and back to the study. */
+        void put(String code);
+
+        /** Where one's own routines for this study are kept; empty if the study has no file yet. */
+        Optional<Path> ownFolder();
+
+        /** The library has changed: the kernel is to read it again. */
+        void reload();
+
+        void back();
+    }
+
+    private final Study study;
+    private final Catalogue catalogue;
+    private final ListView<Catalogue.Entry> list = new ListView<>();
+    private final VBox shown = new VBox(10);
+
+    public ShelfPage(Catalogue catalogue, Study study) {
+        this.catalogue = catalogue;
+        this.study = study;
+        getStyleClass().add("shelf-page");
+        TextField search = new TextField();
+        search.setId("shelf-search");
+        search.setPromptText("Search: star, border, curve");
+        search.setAccessibleText("Search the standard library");
+        HBox.setHgrow(search, Priority.ALWAYS);
+        Button back = new Button("Back to the study");
+        back.setOnAction(e -> study.back());
+        HBox head = new HBox(10, search, back);
+        head.getStyleClass().add("sheet-head");
+        list.setId("shelf-list");
+        list.setPrefWidth(300);
+        list.setCellFactory(l -> new Row());
+        list.setAccessibleText("Classes of the standard library");
+        list.getSelectionModel().selectedItemProperty().addListener((all, before, now) -> {
+            if (now != null) {
+                show(now);
+            }
+        });
+        search.textProperty().addListener((all, before, now) -> find(now));
+        shown.getStyleClass().add("shelf-entry");
+        ScrollPane scroll = new ScrollPane(shown);
+        scroll.setFitToWidth(true);
+        scroll.getStyleClass().add("column");
+        setTop(head);
+        setLeft(list);
+        setCenter(scroll);
+        addEventHandler(KeyEvent.KEY_PRESSED, e -> {
+            if (e.getCode() == KeyCode.ESCAPE) {
+                study.back();
+                e.consume();
+            }
+        });
+        find("");
+    }
+
+    private void find(String search) {
+        List<Catalogue.Entry> found = Routines.found(catalogue, search);
+        list.getItems().setAll(found);
+        if (found.isEmpty()) {
+            shown.getChildren().setAll(words(catalogue.entries().isEmpty() ? "The library can be read once the kernel is ready. Go back, and come again in a moment."
+                    : "Nothing of that name. Try a shorter word.", "caption"));
+        } else {
+            list.getSelectionModel().selectFirst();
+        }
+    }
+
+    private void show(Catalogue.Entry entry) {
+        shown.getChildren().setAll(words(entry.name(), "shelf-name"), words(entry.about(), "words"));
+        FlowPane calls = new FlowPane(8, 8);
+        for (String call : Routines.calls(entry)) {
+            Button put = new Button(call);
+            put.getStyleClass().add("quiet-button");
+            put.setAccessibleText("Put " + call + " into a new cell of the study");
+            put.setOnAction(e -> study.put(call));
+            calls.getChildren().add(put);
+        }
+        if (!calls.getChildren().isEmpty()) {
+            shown.getChildren().addAll(words("Put into a new cell:", "caption"), calls);
+        }
+        for (Catalogue.Routine routine : entry.methods()) {
+            Label declaration = words(routine.declaration(), "shelf-routine");
+            declaration.getStyleClass().add("code");
+            shown.getChildren().add(declaration);
+            if (!routine.about().isBlank()) {
+                shown.getChildren().add(words(routine.about(), "caption"));
+            }
+        }
+        source(entry);
+    }
+
+    private void source(Catalogue.Entry entry) {
+        try {
+            Path file = Path.of(entry.file());
+            CodeSlot slot = new CodeSlot(entry.name(), Files.readString(file).stripTrailing());
+            Button own = new Button("Keep as my own and use it");
+            Label told = words("", "caption");
+            own.setDisable(study.ownFolder().isEmpty());
+            own.setOnAction(e -> keep(file.getFileName(), slot.text(), told::setText));
+            shown.getChildren().addAll(words("Source. What you change here is kept beside the study, and takes the place of the library's own"
+                    + (study.ownFolder().isEmpty() ? "; save the study first." : "."), "caption"), slot, own, told);
+        } catch (IOException e) {
+            shown.getChildren().add(words("Its source " + entry.file() + " can't be read.", "caption"));
+        }
+    }
+
+    private void keep(Path name, String text, Consumer<String> tell) {
+        Path folder = study.ownFolder().orElseThrow();
+        try {
+            Files.createDirectories(folder);
+            Files.writeString(folder.resolve(name), text + "\n");
+            study.reload();
+            tell.accept("Kept in " + folder.resolve(name) + ". The kernel has been started again with it.");
+        } catch (IOException e) {
+            tell.accept("It can't be written to " + folder.resolve(name) + ": " + e.getMessage());
+        }
+    }
+
+    private static Label words(String text, String style) {
+        Label label = new Label(text);
+        label.setWrapText(true);
+        label.setMinHeight(USE_PREF_SIZE);
+        label.getStyleClass().add(style);
+        return label;
+    }
+
+    /** A class and the first words about it. */
+    private static final class Row extends ListCell<Catalogue.Entry> {
+        @Override
+        protected void updateItem(Catalogue.Entry item, boolean empty) {
+            super.updateItem(item, empty);
+            setText(empty || item == null ? "" : item.name());
+        }
+    }
+}

@@ -1,0 +1,142 @@
+package org.calicograph.desk;
+
+import java.nio.file.Path;
+import javafx.scene.control.ListView;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.MouseButton;
+import org.calicograph.desk.study.Trust;
+import org.calicograph.notebook.Cell;
+import org.calicograph.notebook.Notebook;
+import org.calicograph.notebook.NotebookFile;
+import org.calicograph.session.CellState;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/**
+ * Writes the pictures in {@code docs/pictures}, each a main state of the desk:
+ * {@code mvn -q test -Dtest=DeskPictures}. Look at each before you commit it.
+ */
+class DeskPictures {
+
+    private static final String STAR = "int points = dial(\"points\", 10, 20, 12);\nLength across = dial(\"across\", inches(6), inches(24), inches(12), inches(1, 4));\n"
+            + "var light = Star.of(points).skipping(4).across(across);\nlight";
+
+    private final Path to = Path.of("docs/pictures");
+
+    @TempDir
+    Path own;
+
+    @TempDir
+    Path other;
+
+    @Test
+    void every_main_state_has_its_picture() throws Exception {
+        firstEvening();
+        study();
+        variations();
+        elsewhere();
+    }
+
+    private Path file(Notebook notebook, boolean trusted) throws Exception {
+        Path file = own.resolve("harbour-light.json");
+        NotebookFile.save(notebook, file);
+        if (trusted) {
+            new Trust(own, own.resolve("none")).grant(notebook);
+        }
+        return file;
+    }
+
+    private static void settle(Evening evening) {
+        long at = System.nanoTime();
+        evening.until("pictures are smoothed", () -> System.nanoTime() - at > 700_000_000L);
+    }
+
+    private void shoot(Evening evening, String name) {
+        settle(evening);
+        evening.shoot(to.resolve("desk-" + name + ".png"));
+    }
+
+    private void firstEvening() throws Exception {
+        try (Evening evening = Evening.first(own)) {
+            evening.until("all is drawn", () -> evening.window.column().codes().stream().allMatch(c -> c.state() instanceof CellState.Done));
+            shoot(evening, "first-evening");
+            Evening.onFx(() -> {
+                evening.window.turnLook();
+                evening.window.column().setVvalue(0.45);
+                return null;
+            });
+            shoot(evening, "night");
+            Evening.onFx(() -> {
+                evening.window.turnLook();
+                return null;
+            });
+        }
+    }
+
+    private void study() throws Exception {
+        Notebook notebook = Notebook.titled("Harbour Light", Cell.prose("p1", "# Harbour Light\n\nA lamp at the harbour mouth: "
+                + "twelve points, joined *four* on. The **size** is the finished one."), Cell.code("c1", STAR),
+                Cell.code("c2", "Table.of(\"What the star is\", \"part\", \"size\", \"count\")\n    .row(\"across\", across, 1)\n    .row(\"half\", across.half(), 2)\n"
+                        + "    .row(\"points\", \"\", points)"),
+                Cell.code("c3", "int teeth = pointz * 2;\nteeth"));
+        try (Evening evening = Evening.with(own, file(notebook, true))) {
+            evening.untilFailed("c3");
+            evening.until("it is painted", () -> evening.picture("c1").map(p -> p.paintings() > 0).orElse(false));
+            evening.robot.moveTo(evening.picture("c1").orElseThrow());
+            shoot(evening, "study");
+            evening.write("c3");
+            shoot(evening, "error");
+            evening.keys(KeyCode.CONTROL, KeyCode.A);
+            evening.robot.write("var waves = OceanWaves.");
+            evening.keys(KeyCode.CONTROL, KeyCode.SPACE);
+            evening.until("ways to go on", () -> javafx.stage.Window.getWindows().stream().anyMatch(w -> w.getScene().getRoot().lookup("#suggestions") instanceof ListView));
+            shoot(evening, "writing");
+            evening.keys(KeyCode.ESCAPE);
+            evening.keys(KeyCode.CONTROL, KeyCode.A);
+            evening.robot.write("while (points > 0) { }");
+            evening.keys(KeyCode.CONTROL, KeyCode.ENTER);
+            evening.until("it is drawn", () -> evening.state("c3") instanceof CellState.Drawing);
+            evening.write("c1");
+            evening.robot.write(" ");
+            shoot(evening, "drawing");
+            evening.keys(KeyCode.ESCAPE);
+            evening.until("it is stopped", () -> !evening.state("c3").pending());
+            Evening.onFx(() -> {
+                evening.window.killKernel();
+                return null;
+            });
+            evening.until("it is said", () -> evening.window.notices().says("kernel"));
+            shoot(evening, "kernel-ended");
+        }
+    }
+
+    private void variations() throws Exception {
+        Notebook notebook = Notebook.titled("Harbour Light", Cell.code("c1", STAR));
+        try (Evening evening = Evening.with(own, file(notebook, true))) {
+            evening.untilDrawn("c1");
+            evening.keys(KeyCode.CONTROL, KeyCode.SHIFT, KeyCode.V);
+            evening.until("the page is there", () -> evening.scene().lookup("#draw-sheet") != null);
+            evening.robot.clickOn("#draw-sheet", MouseButton.PRIMARY);
+            evening.until("five are drawn", () -> evening.scene().getRoot().lookupAll(".tile .picture").size() == 5);
+            shoot(evening, "sheet");
+            evening.robot.clickOn("#back");
+            evening.keys(KeyCode.CONTROL, KeyCode.L);
+            evening.until("the library is there", () -> evening.scene().lookup("#shelf-list") != null);
+            shoot(evening, "library");
+        }
+    }
+
+    private void elsewhere() throws Exception {
+        Notebook notebook = Notebook.titled("Oyster Beds", Cell.prose("p1", "# Oyster Beds\n\nFrom a friend across the estuary."),
+                Cell.code("c1", "Setting.straight(4, 3).of(DrunkardsPath.block(inches(6)))"));
+        Path file = file(notebook, true);
+        try (Evening evening = Evening.with(own, file)) {
+            evening.untilDrawn("c1");
+            Evening.onFx(() -> evening.window.papers().save(java.util.Optional::empty));
+        }
+        try (Evening evening = Evening.with(other, file)) {
+            evening.until("it is painted", () -> evening.picture("c1").map(p -> p.paintings() > 0).orElse(false));
+            shoot(evening, "from-elsewhere");
+        }
+    }
+}
