@@ -32,6 +32,9 @@ import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
  */
 public record Foundation(Block block, Length seam, List<Sections.Section> sections) implements Drawable {
 
+    private static final double ROW = 7;
+    private static final double GAP = 0.25;
+
     public Foundation {
         sections = List.copyOf(sections);
     }
@@ -81,13 +84,28 @@ public record Foundation(Block block, Length seam, List<Sections.Section> sectio
         return (index < 26 ? "" : letter(index / 26 - 1)) + (char) ('A' + index % 26);
     }
 
-    /** Every section beside the next. */
+    /** Every section beside the next, in rows as wide as the widest or 7 in. */
     public Picture picture() {
-        Picture all = pattern(0);
-        for (int i = 1; i < sections.size(); i++) {
-            all = all.beside(pattern(i), 0.4);
+        double widest = ROW;
+        for (int i = 0; i < sections.size(); i++) {
+            widest = Math.max(widest, pattern(i).bounds().width());
         }
-        return all;
+        List<Picture> placed = new ArrayList<>();
+        double x = 0;
+        double y = 0;
+        double row = 0;
+        for (int i = 0; i < sections.size(); i++) {
+            Picture p = pattern(i);
+            if (x > 0 && x + p.bounds().width() > widest + 1e-9) {
+                x = 0;
+                y += row + GAP;
+                row = 0;
+            }
+            placed.add(p.moved(x, y));
+            x += p.bounds().width() + GAP;
+            row = Math.max(row, p.bounds().height());
+        }
+        return Picture.group(placed);
     }
 
     /** At full size on paper, tiled. */
@@ -98,6 +116,6 @@ public record Foundation(Block block, Length seam, List<Sections.Section> sectio
     @Override
     public Exhibit show() {
         return Exhibit.of(picture(), block.name() + " in " + sections.size() + (sections.size() == 1 ? " section" : " sections")
-                + ", mirrored; sew in the order of the numbers, then join the sections in the order of their letters");
+                + ", mirrored; sew in the order of the numbers, then join the sections as the sewing plan shows");
     }
 }

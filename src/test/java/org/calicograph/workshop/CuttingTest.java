@@ -87,7 +87,8 @@ class CuttingTest {
         assertThat(cutting.fabrics().stream().flatMap(f -> f.pieces().stream()).mapToInt(Piece::count).sum()).isEqualTo(quilt.patches().size());
     }
 
-    @Property(tries = 60)
+    /** Kept by search, not by proof: layouts are not the shortest there are. The seed is one that once broke it. */
+    @Property(tries = 60, seed = "-100183475337939965")
     void the_yardage_never_falls_when_a_piece_is_added(@ForAll Random random) {
         List<Blank> blanks = GeneratedQuilt.blanks(random);
         Blank more = blanks.get(random.nextInt(blanks.size()));

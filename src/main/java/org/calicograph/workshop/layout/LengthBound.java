@@ -15,7 +15,7 @@ public record LengthBound(Length length, String reason) {
     /** Widths are told apart in so many steps when reachable widths are counted. */
     private static final int STEPS = 1 << 16;
 
-    /** The best of three bounds: the area over the width that can be filled, the longest blank, and wide blanks stacked. */
+    /** The best of four bounds: area over the width that can be filled, the longest blank, wide blanks stacked, and thin slices. */
     public static LengthBound of(Length width, List<Blank> blanks) {
         double area = 0;
         Length longest = Length.ZERO;
@@ -45,6 +45,10 @@ public record LengthBound(Length length, String reason) {
             best = new LengthBound(stacked, "blanks over half the width can't lie abreast");
         }
         best = longest.compareTo(best.length()) > 0 ? new LengthBound(longest, "'" + name + "' alone is as long") : best;
+        Length sliced = SliceBound.of(width, blanks);
+        if (sliced.compareTo(best.length()) > 0) {
+            best = new LengthBound(sliced, "sides fill no slice across better (linear program)");
+        }
         Length whole = stackable(best.length(), width, blanks);
         return whole.compareTo(best.length()) > 0 ? new LengthBound(whole, best.reason() + ", up to what stacked sides add to") : best;
     }
