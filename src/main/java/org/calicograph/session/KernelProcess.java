@@ -75,26 +75,33 @@ final class KernelProcess {
         thread("end", this::awaitEnd);
     }
 
+    private static List<String> java(SessionOptions options) {
+        // A command is over in seconds, where the quick compiler alone takes half the time; a desk stays open.
+        return List.of(Path.of(System.getProperty("java.home"), "bin", "java").toString(), "-Xmx" + options.heapMegabytes() + "m", "-Xss1m",
+                "-XX:TieredStopAtLevel=" + (options.warm() ? 4 : 1), "-XX:+UseSerialGC", "-XX:-UsePerfData", "-Xshare:auto", "-Xlog:disable",
+                "-Xlog:all=error:stderr", "-Djava.awt.headless=true");
+    }
+
     private static List<String> command(SessionOptions options) {
-        List<String> command = new ArrayList<>();
-        command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
-        command.addAll(List.of("-Xmx" + options.heapMegabytes() + "m", "-Xss1m", "-XX:+UseSerialGC", "-XX:-UsePerfData",
-                "-XX:TieredStopAtLevel=4", "-Xshare:auto", "-Xlog:disable", "-Xlog:all=error:stderr", "-Djava.awt.headless=true",
-                "-Dstdout.encoding=UTF-8"));
-        String archive = System.getProperty("calicograph.cds", "");
-        if (!archive.isBlank()) {
-            command.add("-XX:SharedArchiveFile=" + archive);
-        }
-        for (String name : List.of("calicograph.home", "calicograph.sources", "user.dir")) {
+        String classPath = classPath(System.getProperty("java.class.path"));
+        List<String> command = new ArrayList<>(java(options));
+        command.addAll(new KernelArchive(options, classPath).options());
+        for (String name : List.of("calicograph.home", "calicograph.sources")) {
             String value = System.getProperty(name);
             if (value != null) {
                 command.add("-D" + name + "=" + value);
             }
         }
         command.add("-cp");
-        command.add(classPath(System.getProperty("java.class.path")));
+        command.add(classPath);
         command.addAll(options.kernel());
         return command;
+    }
+
+    /** Has made what later kernels start from, if it isn't there. */
+    static void rehearse(SessionOptions options) {
+        String classPath = classPath(System.getProperty("java.class.path"));
+        new KernelArchive(options, classPath).rehearse(java(options), classPath);
     }
 
     /** The product's class path without what only a window needs. */

@@ -176,6 +176,9 @@ final class Kernels implements KernelProcess.Ear {
     }
 
     void close() {
+        if (!ready.isEmpty()) {
+            KernelProcess.rehearse(options);
+        }
         current.ifPresent(KernelProcess::kill);
         spare.ifPresent(KernelProcess::kill);
         current = Optional.empty();
