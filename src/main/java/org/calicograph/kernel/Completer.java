@@ -76,8 +76,9 @@ final class Completer {
         try {
             Scratch scratch = scratch(asked.before(), text);
             for (SourceCodeAnalysis.Documentation each : cells.analysis().documentation(scratch.code, scratch.code.length(), false)) {
-                // Packages make a signature long and say little.
-                signatures.add(new Signature(each.signature().replaceAll("\\b(?:[a-z]\\w*\\.)+(?=[A-Z])", ""), ""));
+                // Packages make a signature long and say little; newer Javas put a record's components in as well.
+                signatures.add(new Signature(each.signature().replaceAll("\\b(?:[a-z]\\w*\\.)+(?=[A-Z])", "")
+                        .replaceAll("\\([^()]*\\)\\.", "."), ""));
             }
         } catch (RuntimeException e) {
             signatures.clear();
