@@ -43,17 +43,24 @@ public final class Polygons {
 
     /** What lies in both. Edges that nearly coincide, as those of curves cut twice do, are snapped together. */
     public static Geometry intersection(Geometry one, Geometry other) {
-        return OverlayNG.overlay(one, other, OverlayNG.INTERSECTION, GRID);
+        return overlay(one, other, OverlayNG.INTERSECTION);
     }
 
     /** What lies in either; robust like {@link #intersection}. */
     public static Geometry union(Geometry one, Geometry other) {
-        return OverlayNG.overlay(one, other, OverlayNG.UNION, GRID);
+        return overlay(one, other, OverlayNG.UNION);
     }
 
     /** What lies in the first alone; robust like {@link #intersection}. */
     public static Geometry difference(Geometry one, Geometry other) {
-        return OverlayNG.overlay(one, other, OverlayNG.DIFFERENCE, GRID);
+        return overlay(one, other, OverlayNG.DIFFERENCE);
+    }
+
+    /** Polygons alone: edges and points that two polygons merely share are no part of the result. */
+    private static Geometry overlay(Geometry one, Geometry other, int operation) {
+        OverlayNG overlay = new OverlayNG(one, other, GRID, operation);
+        overlay.setStrictMode(true);
+        return overlay.getResult();
     }
 
     /** What lies in any of the polygons. */

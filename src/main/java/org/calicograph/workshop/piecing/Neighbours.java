@@ -72,11 +72,15 @@ final class Neighbours {
     /** The part of one curve that lies on the other, told by points along it. */
     private static void curved(Segment a, Segment b, List<Segment> into) {
         int steps = 64;
-        int first = -1;
-        int last = -1;
+        int start = 0;
+        int first = 0;
+        int last = 0;
+        // The longest run of points in a row: curves that meet at both ends alone share nothing.
         for (int i = 0; i <= steps; i++) {
-            if (isOn(a.at((double) i / steps), b)) {
-                first = first < 0 ? i : first;
+            if (!isOn(a.at((double) i / steps), b)) {
+                start = i + 1;
+            } else if (i - start > last - first) {
+                first = start;
                 last = i;
             }
         }

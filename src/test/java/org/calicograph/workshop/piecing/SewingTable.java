@@ -27,7 +27,7 @@ public final class SewingTable {
         for (int i = 1; i < sewn.parts().size(); i++) {
             Geometry next = sew(sewn.parts().get(i));
             List<Segment> seam = sewn.seams().get(i - 1);
-            assertThat(OverlayNGRobust.overlay(done, next, OverlayNG.INTERSECTION).getArea()).as("overlap at the seam").isLessThan(0.01);
+            assertThat(Polygons.intersection(done, next).getArea()).as("overlap at the seam").isLessThan(0.01);
             assertThat(seam).as("a seam between " + sewn.parts()).isNotEmpty();
             for (Segment s : seam) {
                 for (Point p : new Path(List.of(s)).flattened(1e-3)) {
@@ -43,7 +43,7 @@ public final class SewingTable {
                 case CURVED -> assertThat(seam).anyMatch(s -> !(s instanceof Line));
                 default -> assertThat(seam.size()).as("turns a corner").isGreaterThan(1);
             }
-            done = OverlayNGRobust.overlay(done, next, OverlayNG.UNION);
+            done = Polygons.union(done, next);
         }
         return done;
     }
