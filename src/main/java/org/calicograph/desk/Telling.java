@@ -57,8 +57,8 @@ final class Telling implements Worktable.Hearer {
     public void kernel(KernelState state) {
         status.kernel(state);
         if (state instanceof KernelState.Gone gone) {
-            window.notices().say("kernel", "The kernel, which does the drawing, has ended: " + gone.why()
-                    + ". Nothing of what you wrote is lost, and what was drawn stays in sight.",
+            window.notices().say("kernel", "The kernel, which does the drawing, is gone (" + gone.why()
+                    + "). Nothing of what you wrote is lost, and what was drawn stays in sight.",
                     Map.of("Start again", () -> window.worktable().restart()));
         } else if (state instanceof KernelState.Ready ready) {
             window.notices().hush("kernel");

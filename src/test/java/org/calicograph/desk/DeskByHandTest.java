@@ -2,8 +2,10 @@ package org.calicograph.desk;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.BufferedReader;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import javafx.scene.Node;
@@ -182,22 +184,26 @@ class DeskByHandTest {
     }
 
     @Test
-    void unsaved_work_outlives_the_window_and_is_taken_up_again() throws Exception {
+    void unsaved_work_outlives_a_killed_window_and_is_taken_up_again() throws Exception {
         Path file = file(Cell.prose("p1", "Flood."));
-        Path left = folder.resolve(".study.json." + gone() + ".unsaved");
-        NotebookFile.save(Notebook.titled("Slack Water", Cell.prose("p1", "Flood and ebb.")), left);
+        List<String> command = new ArrayList<>(List.of(Path.of(System.getProperty("java.home"), "bin", "java").toString(), "-XX:+UseSerialGC"));
+        for (String name : List.of("java.awt.headless", "testfx.robot", "testfx.headless", "glass.platform", "monocle.platform", "prism.order")) {
+            command.add("-D" + name + "=" + System.getProperty(name));
+        }
+        command.addAll(List.of("-cp", System.getProperty("java.class.path"), DoomedDesk.class.getName(), own().toString(), file.toString()));
+        Process doomed = new ProcessBuilder(command).redirectErrorStream(true).start();
+        try (BufferedReader said = doomed.inputReader()) {
+            assertThat(said.lines().anyMatch(line -> line.equals("kept"))).isTrue();
+        }
+        doomed.destroyForcibly().waitFor();
+        assertThat(NotebookFile.read(file).cell("p1").orElseThrow().text()).isEqualTo("Flood.");
+
         try (Evening evening = Evening.with(own(), file)) {
             evening.robot.clickOn("Take it up");
-            evening.until("the words are back", () -> evening.window.study().notebook().cell("p1").orElseThrow().text().equals("Flood and ebb."));
+            evening.until("the words are back", () -> evening.window.study().notebook().cell("p1").orElseThrow().text().equals(DoomedDesk.TYPED));
             assertThat(evening.words("saved")).contains("unsaved");
-            assertThat(left).doesNotExist();
+            assertThat(folder.resolve(".study.json." + doomed.pid() + ".unsaved")).doesNotExist();
         }
-    }
-
-    private static long gone() throws Exception {
-        Process process = new ProcessBuilder(Path.of(System.getProperty("java.home"), "bin", "java").toString(), "-version").start();
-        process.waitFor();
-        return process.pid();
     }
 
     @Test

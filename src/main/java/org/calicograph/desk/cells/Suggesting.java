@@ -127,7 +127,7 @@ final class Suggesting {
         }
         anchor = found.anchor();
         list.getItems().setAll(found.suggestions());
-        list.setPrefHeight(Math.min(MOST_ROWS, found.suggestions().size()) * ROW + 4);
+        list.setPrefHeight(Math.min(MOST_ROWS, found.suggestions().size()) * ROW + 8);
         select(0);
         double[] at = editor.caretOnScreen();
         popup.show(editor, at[0], at[1] + 2);

@@ -4,7 +4,9 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import javafx.geometry.Pos;
 import javafx.scene.layout.StackPane;
+import javafx.scene.shape.Rectangle;
 import javafx.scene.text.Text;
 import javafx.scene.text.TextFlow;
 import org.fxmisc.richtext.model.StyleSpan;
@@ -17,7 +19,7 @@ public final class CodeSlot extends StackPane {
 
     private static final double PAD = 9;
     /** What an editor's lines need beyond their own height, so that the last isn't cut. */
-    private static final double SLACK = 5;
+    private static final double SLACK = 2;
 
     private String text;
     private final String name;
@@ -25,6 +27,8 @@ public final class CodeSlot extends StackPane {
     private Optional<CodeEditor> editor = Optional.empty();
     private Consumer<String> onEdit = t -> { };
     private Consumer<CodeEditor> onWake = e -> { };
+    /** The height of an editor's line, learnt from the first one. Only JavaFX's thread touches it. */
+    private static double editorLine;
     private double lineHeight;
 
     public CodeSlot(String name, String text) {
@@ -35,6 +39,10 @@ public final class CodeSlot extends StackPane {
             wake().requestFocus();
             e.consume();
         });
+        Rectangle sight = new Rectangle();
+        sight.widthProperty().bind(widthProperty());
+        sight.heightProperty().bind(heightProperty());
+        setClip(sight);
         light();
         size();
     }
@@ -91,6 +99,7 @@ public final class CodeSlot extends StackPane {
                 onEdit.accept(now);
             });
             made.moveTo(0);
+            made.totalHeightEstimateProperty().addListener((all, before, now) -> learn(made, now));
             editor = Optional.of(made);
             getChildren().setAll(made);
             onWake.accept(made);
@@ -98,8 +107,19 @@ public final class CodeSlot extends StackPane {
         return editor.get();
     }
 
+    private void learn(CodeEditor from, Double height) {
+        if (height != null && height > 0 && Math.abs(height / from.getParagraphs().size() - editorLine) > 0.05) {
+            editorLine = height / from.getParagraphs().size();
+            requestLayout();
+        }
+    }
+
     private void light() {
         TextFlow flow = new TextFlow();
+        // An editor doesn't wrap either.
+        flow.setMinWidth(USE_PREF_SIZE);
+        setAlignment(Pos.TOP_LEFT);
+        flow.setLineSpacing(Math.max(0, editorLine - lineHeight));
         flow.getStyleClass().addAll("code", "code-light");
         int at = 0;
         for (StyleSpan<Collection<String>> span : Colouring.of(text, marks, -1)) {
@@ -110,6 +130,17 @@ public final class CodeSlot extends StackPane {
             at += span.getLength();
         }
         getChildren().setAll(flow);
+    }
+
+    /** Long lines are cut at the edge, and seen by moving the caret; they never widen the page. */
+    @Override
+    protected double computeMinWidth(double height) {
+        return 80;
+    }
+
+    @Override
+    protected double computePrefWidth(double height) {
+        return 400;
     }
 
     @Override
@@ -126,11 +157,15 @@ public final class CodeSlot extends StackPane {
             probe.getStyleClass().add("code-word");
             getChildren().add(holder);
             holder.applyCss();
-            lineHeight = Math.ceil(probe.getLayoutBounds().getHeight());
+            lineHeight = probe.getLayoutBounds().getHeight();
             getChildren().remove(holder);
         }
         long lines = 1 + text.chars().filter(c -> c == '\n').count();
-        double height = lines * (lineHeight == 0 ? 18 : lineHeight) + 2 * PAD + SLACK;
+        double line = editorLine > 0 ? editorLine : lineHeight > 0 ? Math.ceil(lineHeight) + 1 : 18;
+        double height = Math.ceil(lines * line) + 2 * PAD + SLACK;
+        if (!getChildren().isEmpty() && getChildren().get(0) instanceof TextFlow flow && lineHeight > 0) {
+            flow.setLineSpacing(Math.max(0, line - lineHeight));
+        }
         if (getPrefHeight() != height) {
             setMinHeight(height);
             setPrefHeight(height);

@@ -52,6 +52,7 @@ public final class SheetPage extends BorderPane {
         cell.getSelectionModel().selectFirst();
         across.getSelectionModel().selectFirst();
         down.getSelectionModel().selectFirst();
+        rows.disableProperty().bind(down.valueProperty().isEqualTo(NONE));
         describe();
         Button draw = new Button("Draw the sheet");
         draw.setId("draw-sheet");

@@ -3,6 +3,7 @@ package org.calicograph.desk.sheets;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.layout.StackPane;
@@ -27,6 +28,9 @@ final class Tile extends Button {
         label.getStyleClass().add("tile-words");
         label.setWrapText(true);
         label.setMaxWidth(side);
+        setPrefHeight(side + 48);
+        setMaxHeight(USE_PREF_SIZE);
+        setAlignment(Pos.TOP_LEFT);
         setGraphic(new VBox(5, frame, label));
         setAccessibleText("Take " + words);
         setOnAction(e -> take.run());
@@ -42,7 +46,7 @@ final class Tile extends Button {
                 PictureView view = new PictureView(p, words);
                 view.setMouseTransparent(true);
                 view.setFocusTraversable(false);
-                view.setMinSize(frame.getPrefWidth(), frame.getPrefHeight());
+                view.setPrefSize(frame.getPrefWidth(), frame.getPrefHeight());
                 frame.getChildren().setAll(view);
             }, () -> tell("no picture"));
         } else if (state instanceof CellState.Failed failed) {
