@@ -57,8 +57,8 @@ public abstract class CellPane extends VBox {
 
     /** Between two cells: quiet buttons for a new one. */
     private Node between() {
-        Button code = button("+ code", "Add a code cell behind " + id, true);
-        Button prose = button("+ prose", "Add a prose cell behind " + id, false);
+        Button code = button("Write code here", "Add a code cell behind " + id, true);
+        Button prose = button("Write prose here", "Add a prose cell behind " + id, false);
         HBox row = new HBox(6, code, prose);
         row.getStyleClass().add("between");
         row.setPadding(new Insets(0, 0, 0, RAIL));
