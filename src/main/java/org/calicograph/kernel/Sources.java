@@ -102,7 +102,7 @@ final class Sources {
                         FileSystem zip = FileSystems.newFileSystem(given);
                         root = zip.getPath("/");
                     }
-                    try (Stream<Path> walk = Files.walk(root)) {
+                    try (Stream<Path> walk = Files.exists(root) ? Files.walk(root) : Stream.<Path>empty()) {
                         walk.filter(f -> f.toString().endsWith(".java")).sorted().forEach(f -> all.putIfAbsent(f.getFileName().toString(), f));
                     }
                 } catch (IOException e) {

@@ -31,7 +31,7 @@
  * <p><b>Known failures, kept visible.</b> A cell's statements run one by one, so those before one that
  * does not compile have been run. {@code Thread.stop} is gone from Java 20 on: there only code that heeds
  * an interrupt can be stopped, and the session ends the process for the rest. Compiled classes of
- * evaluations long past stay loaded until the process ends (about 10 KB each). An object that a cell
+ * evaluations long past stay loaded until the process ends. An object that a cell
  * changes through another object is not seen to change when a dial turns.
  */
 package org.calicograph.kernel;

@@ -86,16 +86,17 @@ final class KernelProcess {
         String classPath = classPath(System.getProperty("java.class.path"));
         List<String> command = new ArrayList<>(java(options));
         command.addAll(new KernelArchive(options, classPath).options());
-        for (String name : List.of("calicograph.home", "calicograph.sources")) {
-            String value = System.getProperty(name);
-            if (value != null) {
-                command.add("-D" + name + "=" + value);
-            }
-        }
+        command.add("-Dcalicograph.sources=" + System.getProperty("calicograph.sources", sources().toString()));
         command.add("-cp");
         command.add(classPath);
         command.addAll(options.kernel());
         return command;
+    }
+
+    /** Where Javadoc is read from: the folder of sources in the application's own, or that of the build. */
+    private static Path sources() {
+        Path shipped = Path.of(System.getProperty("calicograph.home", ""), "sources").toAbsolutePath();
+        return Files.isDirectory(shipped) ? shipped : Path.of("src", "main", "java").toAbsolutePath();
     }
 
     /** Has made what later kernels start from, if it isn't there. */
