@@ -2,6 +2,7 @@ package org.calicograph.desk;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -160,8 +161,10 @@ final class DeskWindow implements Wishes, Papers.Table {
             worktable.arrange(after);
             return;
         }
+        Map<String, String> texts = new HashMap<>();
+        before.cells().forEach(c -> texts.put(c.id(), c.text()));
         for (Cell cell : after.cells()) {
-            if (cell instanceof Cell.Code && !before.cell(cell.id()).map(Cell::text).equals(Optional.of(cell.text()))) {
+            if (cell instanceof Cell.Code && !cell.text().equals(texts.get(cell.id()))) {
                 worktable.edit(cell.id(), cell.text());
             }
         }
@@ -306,10 +309,10 @@ final class DeskWindow implements Wishes, Papers.Table {
     public void savedAs(String words) {
         header.saved(words);
         stage.setTitle((study.notebook().title().isBlank() ? "Untitled study" : study.notebook().title()) + " \u2014 Calicograph");
-        recent();
     }
 
-    private void recent() {
+    @Override
+    public void recent() {
         Map<String, Runnable> files = new LinkedHashMap<>();
         papers.recent().forEach((name, path) -> files.put(name, () -> papers.leave(this::askWhere, () -> papers.open(path))));
         header.recent(files);

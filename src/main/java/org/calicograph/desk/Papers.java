@@ -44,6 +44,9 @@ final class Papers {
         Notebook withResults();
 
         void savedAs(String words);
+
+        /** The recent studies are others now. */
+        void recent();
     }
 
     private static final String TRUST = "This study was not written here. What you see are the results saved in it; none of its code has run."
@@ -211,6 +214,7 @@ final class Papers {
             before.clear();
             file = Optional.of(to);
             recents.add(to.path());
+            table.recent();
             tell();
             return true;
         }).orElse(false);

@@ -16,15 +16,17 @@ import javafx.util.Duration;
 import org.calicograph.notebook.Cell;
 import org.calicograph.notebook.Notebook;
 
-/** All cells, one beneath another. Editors are made for those near what is seen, when nothing else is to be done. */
+/** All cells, one beneath another. Those first seen are laid out at once, the others when nothing else is to be done. Editors are made for those near what is seen, when nothing else is to be done. */
 public final class Column extends ScrollPane {
 
     private static final double WIDEST = 1180;
+    private static final int FIRST = 8;
+    private static final int BATCH = 3;
 
     private final Wishes wishes;
     private final VBox cells = new VBox(2);
     private final Map<String, CellPane> panes = new LinkedHashMap<>();
-    private final PauseTransition idle = new PauseTransition(Duration.millis(60));
+    private final PauseTransition idle = new PauseTransition(Duration.millis(40));
 
     public Column(Wishes wishes) {
         this.wishes = wishes;
@@ -60,10 +62,28 @@ public final class Column extends ScrollPane {
         }
         panes.clear();
         panes.putAll(kept);
-        if (!cells.getChildren().equals(List.copyOf(kept.values()))) {
-            cells.getChildren().setAll(kept.values());
+        List<CellPane> wanted = List.copyOf(kept.values());
+        int there = cells.getChildren().size();
+        if (there > wanted.size() || !cells.getChildren().equals(wanted.subList(0, there))) {
+            cells.getChildren().setAll(wanted);
+        } else {
+            attach(Math.max(there, FIRST));
         }
         idle.playFromStart();
+    }
+
+    /** Puts panes into the window until there are so many. Those far down come in small batches, so that a long study opens as quickly as a short one. */
+    private void attach(int count) {
+        int there = cells.getChildren().size();
+        int to = Math.min(count, panes.size());
+        if (to > there) {
+            cells.getChildren().addAll(List.copyOf(panes.values()).subList(there, to));
+        }
+    }
+
+    /** True if every cell is in the window, and can be scrolled to. */
+    public boolean isWhole() {
+        return cells.getChildren().size() == panes.size();
     }
 
     /** Forgets all panes, for another study. */
@@ -91,6 +111,7 @@ public final class Column extends ScrollPane {
 
     /** Brings a cell into sight. */
     public void reveal(String id) {
+        attach(List.copyOf(panes.keySet()).indexOf(id) + 1);
         pane(id).ifPresent(pane -> Platform.runLater(() -> {
             cells.applyCss();
             layout();
@@ -112,12 +133,15 @@ public final class Column extends ScrollPane {
         List<CellPane> near = new ArrayList<>();
         for (CellPane pane : panes.values()) {
             Bounds bounds = pane.getBoundsInParent();
-            if (!pane.isAwake() && bounds.getMaxY() > from - height / 2 && bounds.getMinY() < from + height * 1.5) {
+            if (pane.getParent() != null && !pane.isAwake() && bounds.getMaxY() > from - height / 2 && bounds.getMinY() < from + height * 1.5) {
                 near.add(pane);
             }
         }
         if (!near.isEmpty()) {
             near.get(0).wake();
+            idle.playFromStart();
+        } else if (!isWhole()) {
+            attach(cells.getChildren().size() + BATCH);
             idle.playFromStart();
         }
     }

@@ -1,0 +1,160 @@
+package org.calicograph.desk;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.concurrent.Callable;
+import org.calicograph.desk.results.PictureView;
+import org.calicograph.desk.study.Trust;
+import org.calicograph.drawing.Picture;
+import org.calicograph.drawing.PngPixels;
+import org.calicograph.fabric.Colour;
+import org.calicograph.geometry.Box;
+import org.calicograph.geometry.Transform;
+import org.calicograph.notebook.Cell;
+import org.calicograph.notebook.Notebook;
+import org.calicograph.notebook.NotebookFile;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/**
+ * How long things take at the desk, as ratios within one run: {@code mvn -q test -Dtest=DeskTimes}. No
+ * part of the suite, since it asserts nothing.
+ */
+class DeskTimes {
+
+    private static final int TIMES = 15;
+
+    @TempDir
+    Path folder;
+
+    private Evening evening(String name, List<Cell> cells, boolean trusted) throws Exception {
+        Path file = folder.resolve(name + ".json");
+        Notebook notebook = Notebook.titled(name, cells.toArray(Cell[]::new));
+        NotebookFile.save(notebook, file);
+        if (trusted) {
+            new Trust(folder.resolve("own"), folder.resolve("none")).grant(notebook);
+        }
+        return Evening.with(folder.resolve("own"), file);
+    }
+
+    private static double median(int times, Callable<Double> measured) throws Exception {
+        double[] all = new double[times];
+        for (int i = 0; i < times; i++) {
+            all[i] = measured.call();
+        }
+        Arrays.sort(all);
+        return all[times / 2];
+    }
+
+    private static double millis(long since) {
+        return (System.nanoTime() - since) / 1e6;
+    }
+
+    private static void say(String form, Object... values) {
+        System.out.println(String.format(Locale.ROOT, form, values));
+    }
+
+    @Test
+    void from_a_dial_to_the_picture() throws Exception {
+        for (int patches : new int[] {400, 2000, 10_000}) {
+            String code = "import org.calicograph.geometry.*;\nimport org.calicograph.drawing.*;\nimport org.calicograph.fabric.*;\n"
+                    + "int shift = dial(\"shift\", 0, 100000, 0);\nvar parts = new java.util.ArrayList<Picture>();\n"
+                    + "for (int i = 0; i < " + patches + "; i++) {\n    double x = i % 100, y = i / 100;\n"
+                    + "    parts.add(Picture.of(org.calicograph.geometry.Path.rectangle(new Box(x, y, x + 1, y + 1)))"
+                    + ".filled(Colour.packed((i * 77 + shift) & 0xffffff)));\n}\nPicture.group(parts)";
+            try (Evening evening = evening("dial" + patches, List.of(Cell.code("a1", code)), true)) {
+                evening.untilDrawn("a1");
+                evening.until("it is painted", () -> evening.picture("a1").map(p -> p.paintings() > 0).orElse(false));
+                PictureView view = Evening.onFx(() -> evening.picture("a1").orElseThrow());
+                int[] at = {0};
+                double desk = median(TIMES, () -> {
+                    Picture before = Evening.onFx(view::picture);
+                    long painted = Evening.onFx(view::paintings);
+                    long start = System.nanoTime();
+                    Evening.onFx(() -> {
+                        evening.window.turn("shift", Integer.toString(++at[0]));
+                        return null;
+                    });
+                    evening.until("a new picture is on the screen", () -> view.picture() != before && view.paintings() > painted);
+                    return millis(start);
+                });
+                int w = (int) view.getWidth();
+                int h = (int) view.getHeight();
+                double scale = view.pixelsPerInch();
+                double plain = median(TIMES, () -> {
+                    long start = System.nanoTime();
+                    PngPixels.paint(picture(patches, ++at[0]), Transform.scale(scale), w, h, Colour.WHITE, false);
+                    return millis(start);
+                });
+                say("dial to screen, %d patches: %.1f ms; compiled and painted alone: %.1f ms; ratio %.2f", patches, desk, plain, desk / plain);
+            }
+        }
+    }
+
+    private static Picture picture(int patches, int shift) {
+        List<Picture> parts = new ArrayList<>();
+        for (int i = 0; i < patches; i++) {
+            double x = i % 100;
+            double y = i / 100;
+            parts.add(Picture.of(org.calicograph.geometry.Path.rectangle(new Box(x, y, x + 1, y + 1))).filled(Colour.packed((i * 77 + shift) & 0xffffff)));
+        }
+        return Picture.group(parts);
+    }
+
+    private static List<Cell> cells(int count) {
+        List<Cell> cells = new ArrayList<>();
+        for (int i = 0; i < count; i++) {
+            cells.add(i % 3 == 0 ? Cell.prose("p" + i, "## Part " + i + "\n\nWords about *this* part.") : Cell.code("c" + i,
+                    "int a" + i + " = " + i + ";\nvar s" + i + " = Star.of(a" + i + " + 5).across(inches(12));\ns" + i));
+        }
+        return cells;
+    }
+
+    private double opening(Evening evening, Path file) throws Exception {
+        return median(TIMES, () -> Evening.onFx(() -> {
+            long start = System.nanoTime();
+            evening.window.papers().open(file);
+            evening.scene().getRoot().applyCss();
+            evening.scene().getRoot().layout();
+            return millis(start);
+        }));
+    }
+
+    private double typing(Evening evening, String cell) throws Exception {
+        evening.write(cell);
+        evening.until("every cell is there", evening.window.column()::isWhole);
+        org.fxmisc.richtext.CodeArea area = Evening.onFx(() -> (org.fxmisc.richtext.CodeArea) evening.scene().lookup("#code-" + cell));
+        return median(10 * TIMES, () -> Evening.onFx(() -> {
+            long start = System.nanoTime();
+            area.appendText("x");
+            evening.scene().getRoot().layout();
+            return millis(start);
+        }));
+    }
+
+    @Test
+    void opening_and_typing() throws Exception {
+        Path ten = folder.resolve("ten.json");
+        NotebookFile.save(Notebook.titled("ten", cells(10).toArray(Cell[]::new)), ten);
+        double few;
+        double many;
+        double long100;
+        try (Evening evening = evening("hundred", cells(100), false)) {
+            opening(evening, ten);
+            few = opening(evening, ten);
+            many = opening(evening, folder.resolve("hundred.json"));
+            long100 = typing(evening, "c1");
+        }
+        say("opening 10 cells: %.1f ms; 100 cells: %.1f ms; ratio %.2f", few, many, many / few);
+        Files.deleteIfExists(ten);
+        try (Evening evening = evening("one", List.of(Cell.code("c1", "int a = 1;\nvar s = Star.of(a + 5).across(inches(12));\ns")), false)) {
+            typing(evening, "c1");
+            double short1 = typing(evening, "c1");
+            say("a letter typed, 1 cell: %.2f ms; 100 cells: %.2f ms; ratio %.2f", short1, long100, long100 / short1);
+        }
+    }
+}
