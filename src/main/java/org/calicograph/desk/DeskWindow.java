@@ -41,7 +41,7 @@ final class DeskWindow implements Wishes, Papers.Table {
     private final Preferences preferences;
     private final NoticeBar notices = new NoticeBar();
     private final StatusLine status = new StatusLine();
-    private final Column column = new Column(this);
+    private final Column column = new Column(this, this::fill);
     private final Telling telling = new Telling(this, status);
     private final Worktable worktable = new Worktable(telling);
     private final Papers papers;
@@ -112,13 +112,22 @@ final class DeskWindow implements Wishes, Papers.Table {
         column.clear();
         header.title(study.notebook().title());
         column.show(study.notebook());
-        older.forEach((id, saved) -> column.code(id).ifPresent(p -> p.show(saved)));
         status.noKernel();
         header.atWork(false);
         recent();
         choose();
         if (trusted) {
             begin();
+        }
+    }
+
+    /** Fills a pane that has just been made. */
+    private void fill(CellPane pane) {
+        pane.showChosen(study.chosen().equals(Optional.of(pane.cellId())));
+        if (pane instanceof CodePane code) {
+            Optional.ofNullable(older.get(pane.cellId())).ifPresent(code::show);
+            Optional.ofNullable(worktable.states().get(pane.cellId())).ifPresent(code::show);
+            code.show(worktable.dials().stream().filter(d -> d.cell().equals(pane.cellId())).toList());
         }
     }
 
@@ -157,7 +166,7 @@ final class DeskWindow implements Wishes, Papers.Table {
 
     /** Tells the session what has become of the cells. */
     private void follow(Notebook before, Notebook after) {
-        if (!codes(before).equals(codes(after))) {
+        if (!before.ids().equals(after.ids()) || !codes(before).equals(codes(after))) {
             worktable.arrange(after);
             return;
         }

@@ -35,7 +35,7 @@ final class Telling implements Worktable.Hearer {
 
     @Override
     public void stands(String cell, CellState state) {
-        window.code(cell).ifPresent(p -> p.show(state));
+        window.column().madeCode(cell).ifPresent(p -> p.show(state));
         Map<String, CellState> states = window.worktable().states();
         status.progress(states.values());
         window.header().atWork(states.values().stream().anyMatch(CellState::pending));

@@ -147,6 +147,7 @@ class DeskTimes {
             opening(evening, ten);
             few = opening(evening, ten);
             many = opening(evening, folder.resolve("hundred.json"));
+            typing(evening, "c1");
             long100 = typing(evening, "c1");
         }
         say("opening 10 cells: %.1f ms; 100 cells: %.1f ms; ratio %.2f", few, many, many / few);

@@ -26,6 +26,8 @@ public abstract class CellPane extends VBox {
     protected final VBox body = new VBox();
     protected final VBox margin = new VBox(12);
     private final Label name;
+    private double knownWidth = -2;
+    private double knownHeight = -1;
 
     protected CellPane(String id, Wishes wishes) {
         this.id = id;
@@ -53,6 +55,27 @@ public abstract class CellPane extends VBox {
 
     public String cellId() {
         return id;
+    }
+
+    /** A cell's height is asked for whenever any cell changes; it is found anew only when this one has. */
+    @Override
+    protected double computePrefHeight(double width) {
+        if (width != knownWidth || knownHeight < 0) {
+            knownHeight = super.computePrefHeight(width);
+            knownWidth = width;
+        }
+        return knownHeight;
+    }
+
+    @Override
+    protected double computeMinHeight(double width) {
+        return computePrefHeight(width);
+    }
+
+    @Override
+    public void requestLayout() {
+        knownHeight = -1;
+        super.requestLayout();
     }
 
     /** Between two cells: quiet buttons for a new one. */

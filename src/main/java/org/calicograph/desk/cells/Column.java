@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Consumer;
 import javafx.animation.PauseTransition;
 import javafx.application.Platform;
 import javafx.geometry.Bounds;
@@ -24,12 +25,17 @@ public final class Column extends ScrollPane {
     private static final int BATCH = 3;
 
     private final Wishes wishes;
+    private final Consumer<CellPane> made;
+    private Notebook order = Notebook.titled("");
+    private List<String> ids = List.of();
     private final VBox cells = new VBox(2);
     private final Map<String, CellPane> panes = new LinkedHashMap<>();
     private final PauseTransition idle = new PauseTransition(Duration.millis(40));
 
-    public Column(Wishes wishes) {
+    /** @param made told of each pane as it is made, to fill it with what is known of its cell */
+    public Column(Wishes wishes, Consumer<CellPane> made) {
         this.wishes = wishes;
+        this.made = made;
         getStyleClass().add("column");
         cells.getStyleClass().add("cells");
         cells.setMaxWidth(WIDEST);
@@ -49,58 +55,98 @@ public final class Column extends ScrollPane {
 
     /** Shows the cells of a notebook; panes of cells that stay are kept. */
     public void show(Notebook notebook) {
-        Map<String, CellPane> kept = new LinkedHashMap<>();
+        if (onlyTexts(notebook)) {
+            return;
+        }
+        order = notebook;
+        ids = notebook.ids();
+        panes.entrySet().removeIf(e -> notebook.cell(e.getKey()).map(c -> c instanceof Cell.Code != e.getValue() instanceof CodePane).orElse(true));
         for (Cell cell : notebook.cells()) {
             CellPane pane = panes.get(cell.id());
-            boolean code = cell instanceof Cell.Code;
-            if (pane == null || pane instanceof CodePane != code) {
-                pane = code ? new CodePane(cell.id(), cell.text(), wishes) : new ProsePane(cell.id(), cell.text(), wishes);
-            } else {
+            if (pane != null) {
                 pane.showText(cell.text());
             }
-            kept.put(cell.id(), pane);
         }
-        panes.clear();
-        panes.putAll(kept);
-        List<CellPane> wanted = List.copyOf(kept.values());
-        int there = cells.getChildren().size();
-        if (there > wanted.size() || !cells.getChildren().equals(wanted.subList(0, there))) {
-            cells.getChildren().setAll(wanted);
+        List<String> there = cells.getChildren().stream().map(n -> ((CellPane) n).cellId()).toList();
+        boolean same = there.size() <= ids.size() && there.equals(ids.subList(0, there.size()))
+                && cells.getChildren().stream().allMatch(panes::containsValue);
+        if (!same) {
+            cells.getChildren().setAll(ids.stream().map(id -> pane(id).orElseThrow()).toList());
         } else {
-            attach(Math.max(there, FIRST));
+            attach(Math.max(there.size(), FIRST));
         }
         idle.playFromStart();
+    }
+
+    /** Where cells and their order stay, as when a letter is typed, only what has another text is touched. */
+    private boolean onlyTexts(Notebook notebook) {
+        List<Cell> before = order.cells();
+        List<Cell> after = notebook.cells();
+        boolean alike = before.size() == after.size();
+        for (int i = 0; alike && i < after.size(); i++) {
+            alike = before.get(i).id().equals(after.get(i).id()) && before.get(i).getClass() == after.get(i).getClass();
+        }
+        for (int i = 0; alike && i < after.size(); i++) {
+            CellPane pane = panes.get(after.get(i).id());
+            if (before.get(i) != after.get(i) && pane != null) {
+                pane.showText(after.get(i).text());
+            }
+        }
+        if (alike) {
+            order = notebook;
+        }
+        return alike && !panes.isEmpty();
+    }
+
+    private CellPane make(Cell cell) {
+        CellPane pane = cell instanceof Cell.Code ? new CodePane(cell.id(), cell.text(), wishes) : new ProsePane(cell.id(), cell.text(), wishes);
+        made.accept(pane);
+        return pane;
     }
 
     /** Puts panes into the window until there are so many. Those far down come in small batches, so that a long study opens as quickly as a short one. */
     private void attach(int count) {
         int there = cells.getChildren().size();
-        int to = Math.min(count, panes.size());
+        int to = Math.min(count, ids.size());
         if (to > there) {
-            cells.getChildren().addAll(List.copyOf(panes.values()).subList(there, to));
+            cells.getChildren().addAll(ids.subList(there, to).stream().map(id -> pane(id).orElseThrow()).toList());
         }
     }
 
     /** True if every cell is in the window, and can be scrolled to. */
     public boolean isWhole() {
-        return cells.getChildren().size() == panes.size();
+        return cells.getChildren().size() == ids.size();
     }
 
     /** Forgets all panes, for another study. */
     public void clear() {
+        order = Notebook.titled("");
+        ids = List.of();
         panes.clear();
         cells.getChildren().clear();
         setVvalue(0);
     }
 
+    /** The pane of a cell, made now if there was none. */
     public Optional<CellPane> pane(String id) {
-        return Optional.ofNullable(panes.get(id));
+        CellPane there = panes.get(id);
+        if (there == null && ids.contains(id)) {
+            there = make(order.cell(id).orElseThrow());
+            panes.put(id, there);
+        }
+        return Optional.ofNullable(there);
+    }
+
+    /** The pane of a code cell, if it has been made. */
+    public Optional<CodePane> madeCode(String id) {
+        return panes.get(id) instanceof CodePane pane ? Optional.of(pane) : Optional.empty();
     }
 
     public Optional<CodePane> code(String id) {
         return pane(id).filter(p -> p instanceof CodePane).map(p -> (CodePane) p);
     }
 
+    /** Panes of code cells as far as they have been made. */
     public List<CodePane> codes() {
         return panes.values().stream().filter(p -> p instanceof CodePane).map(p -> (CodePane) p).toList();
     }
@@ -111,7 +157,7 @@ public final class Column extends ScrollPane {
 
     /** Brings a cell into sight. */
     public void reveal(String id) {
-        attach(List.copyOf(panes.keySet()).indexOf(id) + 1);
+        attach(ids.indexOf(id) + 1);
         pane(id).ifPresent(pane -> Platform.runLater(() -> {
             cells.applyCss();
             layout();
@@ -131,7 +177,7 @@ public final class Column extends ScrollPane {
         double height = getViewportBounds().getHeight();
         double from = getVvalue() * Math.max(0, cells.getHeight() - height);
         List<CellPane> near = new ArrayList<>();
-        for (CellPane pane : panes.values()) {
+        for (CellPane pane : List.copyOf(panes.values())) {
             Bounds bounds = pane.getBoundsInParent();
             if (pane.getParent() != null && !pane.isAwake() && bounds.getMaxY() > from - height / 2 && bounds.getMinY() < from + height * 1.5) {
                 near.add(pane);
