@@ -128,7 +128,7 @@ class DeskTimes {
         evening.write(cell);
         evening.until("every cell is there", evening.window.column()::isWhole);
         org.fxmisc.richtext.CodeArea area = Evening.onFx(() -> (org.fxmisc.richtext.CodeArea) evening.scene().lookup("#code-" + cell));
-        return median(10 * TIMES, () -> Evening.onFx(() -> {
+        return median(200 * TIMES, () -> Evening.onFx(() -> {
             long start = System.nanoTime();
             area.appendText("x");
             evening.scene().getRoot().layout();
