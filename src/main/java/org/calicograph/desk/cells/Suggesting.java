@@ -52,7 +52,7 @@ final class Suggesting {
         explanation.setMaxWidth(560);
         note.getContent().add(explanation);
         note.setAutoHide(true);
-        editor.addEventFilter(KeyEvent.KEY_PRESSED, this::key);
+        editor.keysFirst(this::key);
         editor.addEventFilter(KeyEvent.KEY_TYPED, e -> {
             if (e.getCharacter().equals("(") || e.getCharacter().equals(",")) {
                 Platform.runLater(this::explain);

@@ -18,6 +18,7 @@ public final class CodeEditor extends CodeArea {
     private Consumer<String> onEdit = text -> { };
     private List<Marks.Mark> marks = List.of();
     private boolean quiet;
+    private Consumer<KeyEvent> firstKeys = event -> { };
 
     public CodeEditor(String text) {
         getStyleClass().addAll("code", "code-editor");
@@ -30,6 +31,11 @@ public final class CodeEditor extends CodeArea {
         addEventFilter(ScrollEvent.SCROLL, this::passOn);
         addEventFilter(KeyEvent.KEY_PRESSED, this::pressed);
         colour();
+    }
+
+    /** Lets somebody else see every key before the editor does; a key that it consumes is done with. */
+    public void keysFirst(Consumer<KeyEvent> taker) {
+        firstKeys = taker;
     }
 
     public void onEdit(Consumer<String> listener) {
@@ -95,6 +101,7 @@ public final class CodeEditor extends CodeArea {
     }
 
     private void pressed(KeyEvent event) {
+        firstKeys.accept(event);
         if (event.isConsumed() || event.isShortcutDown() || event.isAltDown()) {
             return;
         }
