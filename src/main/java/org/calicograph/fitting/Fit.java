@@ -157,15 +157,17 @@ public record Fit(Length across, Length down, Length unit, Length shortest, Leng
 
     /** One sentence: that it fits, or why it can't. */
     public String why() {
-        return FitReason.of(this);
+        List<Fitting> all = solutions();
+        return FitReason.of(this, all, all.isEmpty() ? others() : List.of());
     }
 
     @Override
     public Exhibit show() {
         List<Fitting> all = solutions();
+        List<Fitting> others = all.isEmpty() ? others() : List.of();
         List<Exhibit> parts = new ArrayList<>();
-        parts.add(Exhibit.words(why()));
-        List<Fitting> listed = all.isEmpty() ? others() : all;
+        parts.add(Exhibit.words(FitReason.of(this, all, others)));
+        List<Fitting> listed = all.isEmpty() ? others : all;
         if (!listed.isEmpty()) {
             String title = all.isEmpty() ? "The nearest that can" : listed.size() > 12 ? "The best 12 of " + listed.size() : "All that can";
             Table table = Table.of(title, "units", "across", "down", "corners", "unit", "spacer sides", "spacer ends");

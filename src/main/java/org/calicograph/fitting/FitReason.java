@@ -10,12 +10,12 @@ final class FitReason {
 
     private FitReason() { }
 
-    static String of(Fit fit) {
-        List<Fitting> all = fit.solutions();
+    /** @param others what comes nearest; used only where there are no solutions */
+    static String of(Fit fit, List<Fitting> all, List<Fitting> others) {
         if (!all.isEmpty()) {
             return all.get(0) + (all.size() == 1 ? "; it is the only way." : "; there are " + all.size() + " ways in all.");
         }
-        return no(fit) + nearest(fit);
+        return no(fit) + nearest(others);
     }
 
     private static String no(Fit fit) {
@@ -48,8 +48,7 @@ final class FitReason {
                 + fit.across() + " and " + fit.down() + " with the spacers and the count that are allowed; all were tried.";
     }
 
-    private static String nearest(Fit fit) {
-        List<Fitting> others = fit.others();
+    private static String nearest(List<Fitting> others) {
         if (others.isEmpty()) {
             return "";
         }

@@ -121,22 +121,24 @@ public final class BlockDraft {
             throw new DesignException("block '" + name + "' is " + across + " x " + down
                     + " squares and can't be turned by a quarter onto itself; draft it on a square sheet");
         }
-        List<Patch> more = new ArrayList<>();
+        List<Transform> turns = new ArrayList<>();
         for (int turn = 1; turn < times; turn++) {
-            Transform t = Transform.turn(Angle.turn(turn, times), sheet.centre());
-            for (Patch p : patches) {
-                more.add(p.transformed(t).named(Integer.toString(patches.size() + more.size() + 1)));
-            }
+            turns.add(Transform.turn(Angle.turn(turn, times), sheet.centre()));
         }
-        return with(more);
+        return copied(turns);
     }
 
     /** Everything drafted so far, and its mirror image in the upright middle of the sheet. */
     public BlockDraft mirrored() {
-        Transform t = Transform.mirrorAcross(sheet.centre().x());
+        return copied(List.of(Transform.mirrorAcross(sheet.centre().x())));
+    }
+
+    private BlockDraft copied(List<Transform> places) {
         List<Patch> more = new ArrayList<>();
-        for (Patch p : patches) {
-            more.add(p.transformed(t).named(Integer.toString(patches.size() + more.size() + 1)));
+        for (Transform place : places) {
+            for (Patch p : patches) {
+                more.add(p.transformed(place).named(Integer.toString(patches.size() + more.size() + 1)));
+            }
         }
         return with(more);
     }

@@ -55,13 +55,18 @@ public record Emergence(List<Figure> figures) implements Drawable {
             List<Geometry> grown = new ArrayList<>();
             polygons.forEach(p -> grown.add(p.buffer(SNUG, 2)));
             Geometry union = Polygons.union(grown).buffer(-3 * SNUG, 2).buffer(2 * SNUG, 2);
+            List<Geometry> insides = new ArrayList<>();
+            polygons.forEach(p -> insides.add(p.getInteriorPoint()));
             for (Region region : Polygons.regions(union)) {
                 Box box = region.bounds();
                 boolean inside = box.left() > edge.left() + 0.01 && box.top() > edge.top() + 0.01
                         && box.right() < edge.right() - 0.01 && box.bottom() < edge.bottom() - 0.01;
+                if (!inside) {
+                    continue;
+                }
                 Polygon shape = Polygons.of(region, Region.ACCURACY);
-                int count = (int) polygons.stream().filter(p -> shape.contains(p.getInteriorPoint())).count();
-                if (inside && count > 1) {
+                int count = (int) insides.stream().filter(shape::contains).count();
+                if (count > 1) {
                     figures.add(figure(region, shape, fabric, count));
                 }
             }
