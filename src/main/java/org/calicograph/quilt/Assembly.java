@@ -56,7 +56,7 @@ public final class Assembly implements Patchwork {
 
     private Assembly moved(Transform t) {
         return new Assembly(name, outline.transformed(t),
-                parts.stream().map(p -> new Placed(p.id(), p.work(), p.place().then(t))).toList());
+                parts.stream().map(p -> p.moved(t)).toList());
     }
 
     @Override

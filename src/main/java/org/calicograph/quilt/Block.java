@@ -49,8 +49,12 @@ public final class Block implements Patchwork {
 
     /** A block of one patch. */
     public static Block plain(Fabric fabric, Length width, Length height) {
-        Region all = Region.rectangle(width, height);
-        return new Block(fabric.name(), all, List.of(new Patch("1", Role.BACKGROUND, fabric, all)));
+        return plain(fabric.name(), fabric, Region.rectangle(width, height));
+    }
+
+    /** A block of one patch of any shape. */
+    public static Block plain(String name, Fabric fabric, Region shape) {
+        return new Block(name, shape, List.of(new Patch("1", Role.BACKGROUND, fabric, shape))).atOrigin();
     }
 
     /** Begins a square block on graph paper of so many squares each way. */

@@ -4,7 +4,7 @@ import org.calicograph.fabric.Fabric;
 import org.calicograph.measure.Length;
 
 /** A frame around a rectangular patchwork. */
-public sealed interface Border permits PlainBorder, UnevenBorder, PiecedBorder {
+public sealed interface Border extends Round permits PlainBorder, UnevenBorder, PiecedBorder {
 
     /** Strips of one fabric, butted: the side strips first, then top and bottom over their ends. */
     static PlainBorder plain(Fabric fabric, Length width) {
@@ -23,14 +23,4 @@ public sealed interface Border permits PlainBorder, UnevenBorder, PiecedBorder {
 
     /** The finished width of the border; where it has two, the wider. */
     Length width();
-
-    /**
-     * The border's parts around a patchwork.
-     *
-     * @param inside the patchwork in the middle
-     * @param id     what the border is called in ids, such as {@code border1}
-     * @param number its number as messages call it, counted from the inside
-     * @throws DesignException if it can't go around, naming the sizes and the repair
-     */
-    Assembly around(Patchwork inside, String id, int number);
 }

@@ -11,11 +11,24 @@ import org.calicograph.measure.Length;
 /** The measures of a border around a rectangle, and the four sides' places. */
 record Frame(Patchwork inside, Length width, Length across, Length down) {
 
-    static Frame around(Patchwork inside, Length width, int number) {
+    static void requireRectangle(Patchwork inside, int number) {
         if (!inside.isRectangular()) {
             throw new DesignException("border " + number + " can't go around '" + inside.name()
                     + "', which is not a rectangle; set it in a square first");
         }
+    }
+
+    /** The side of a square patchwork. */
+    static Length requireSquare(Patchwork inside, String round) {
+        if (!inside.isRectangular() || inside.width().minus(inside.height()).abs().inInches() > Cover.TOLERANCE / 2) {
+            throw new DesignException(round + " can't go around '" + inside.name() + "' of " + inside.width() + " x " + inside.height()
+                    + ", which is not a square; set it in a square, or add an uneven border first");
+        }
+        return inside.width();
+    }
+
+    static Frame around(Patchwork inside, Length width, int number) {
+        requireRectangle(inside, number);
         if (!width.isPositive()) {
             throw new DesignException("border " + number + " is " + width + " wide; use a width above 0");
         }

@@ -6,12 +6,13 @@ import org.calicograph.fabric.Fabric;
 import org.calicograph.geometry.Transform;
 
 /**
- * A centre and the rounds about it.
+ * A centre and the rounds about it: borders, and rounds that stand it on its point or set it in an octagon
+ * or a ring.
  *
  * @param centre a rectangular patchwork
  * @param rounds from the inside out
  */
-public record Medallion(Patchwork centre, List<Border> rounds) {
+public record Medallion(Patchwork centre, List<Round> rounds) {
 
     public Medallion {
         rounds = List.copyOf(rounds);
@@ -22,9 +23,9 @@ public record Medallion(Patchwork centre, List<Border> rounds) {
     }
 
     /** One more round outside. */
-    public Medallion with(Border border) {
-        List<Border> more = new ArrayList<>(rounds);
-        more.add(border);
+    public Medallion with(Round round) {
+        List<Round> more = new ArrayList<>(rounds);
+        more.add(round);
         return new Medallion(centre, more);
     }
 
@@ -42,7 +43,7 @@ public record Medallion(Patchwork centre, List<Border> rounds) {
             Transform in = round.parts().get(0).place();
             List<Placed> outer = new ArrayList<>();
             for (Placed p : parts) {
-                outer.add(new Placed(p.id(), p.work(), p.place().then(in)));
+                outer.add(p.moved(in));
             }
             outer.addAll(round.parts().subList(1, round.parts().size()));
             parts = outer;

@@ -3,9 +3,7 @@ package org.calicograph.quilt;
 import java.util.ArrayList;
 import java.util.List;
 import org.calicograph.fabric.Fabric;
-import org.calicograph.fabric.Role;
 import org.calicograph.geometry.Box;
-import org.calicograph.geometry.Path;
 import org.calicograph.geometry.Point;
 import org.calicograph.geometry.Region;
 import org.calicograph.geometry.Transform;
@@ -88,7 +86,6 @@ public record OnPointSetting(int columns, int rows, Fabric triangles) implements
     }
 
     private Block triangle(String name, Point... corners) {
-        Region shape = Region.of(Path.polygon(corners));
-        return Block.of(name, shape, List.of(new Patch("1", Role.BACKGROUND, triangles, shape)));
+        return Block.plain(name, triangles, Region.polygon(corners));
     }
 }

@@ -6,6 +6,7 @@ import java.util.function.Function;
 import org.calicograph.fabric.Fabric;
 import org.calicograph.fabric.Role;
 import org.calicograph.geometry.Box;
+import org.calicograph.geometry.Point;
 import org.calicograph.geometry.Region;
 import org.calicograph.geometry.Transform;
 import org.calicograph.measure.Angle;
@@ -75,6 +76,18 @@ public sealed interface Patchwork permits Block, Assembly {
             throw new DesignException("'" + name() + "' can't be made " + width + " wide; use a width above 0");
         }
         return transformed(Transform.scale(width.inInches() / outline().bounds().width()));
+    }
+
+    /**
+     * Trimmed about its middle to a finished width and height; what lies across the edge becomes partial blocks.
+     *
+     * @throws DesignException if it is smaller than that
+     */
+    default Trimming trimmedTo(Length width, Length height) {
+        Point m = outline().bounds().centre();
+        double w = width.inInches() / 2;
+        double h = height.inInches() / 2;
+        return Trimming.of(this, new Box(m.x() - w, m.y() - h, m.x() + w, m.y() + h));
     }
 
     /** True if the outline is an upright rectangle, within {@link Cover#TOLERANCE}. */

@@ -1,5 +1,6 @@
 package org.calicograph.quilt;
 
+import org.calicograph.fabric.Fabric;
 import org.calicograph.geometry.Region;
 import org.calicograph.geometry.Transform;
 
@@ -24,6 +25,16 @@ public record Placed(String id, Patchwork work, Transform place) {
 
     public static Placed at(String id, Patchwork work, double x, double y) {
         return new Placed(id, work, Transform.move(x, y));
+    }
+
+    /** A piece of one cloth that lies where its shape does. */
+    static Placed plain(String id, String name, Fabric fabric, Region shape) {
+        return new Placed(id, Block.plain(name, fabric, shape), Transform.move(shape.bounds().topLeft()));
+    }
+
+    /** The same part moved on. */
+    Placed moved(Transform t) {
+        return new Placed(id, work, place.then(t));
     }
 
     public Region outline() {

@@ -3,8 +3,6 @@ package org.calicograph.quilt;
 import java.util.ArrayList;
 import java.util.List;
 import org.calicograph.fabric.Fabric;
-import org.calicograph.fabric.Role;
-import org.calicograph.geometry.Box;
 import org.calicograph.geometry.Path;
 import org.calicograph.geometry.Point;
 import org.calicograph.geometry.Region;
@@ -54,7 +52,7 @@ public record PlainBorder(Fabric fabric, Length width, Corner corner, Patchwork 
             double inner = f.length(side).inInches();
             Region shape = Region.of(Path.polygon(new Point(0, 0), new Point(inner + 2 * f.w(), 0),
                     new Point(inner + f.w(), f.w()), new Point(f.w(), f.w())));
-            Block strip = Block.of(fabric.name() + " strip", shape, List.of(new Patch("1", Role.BACKGROUND, fabric, shape)));
+            Block strip = Block.plain(fabric.name() + " strip", fabric, shape);
             parts.add(new Placed(id + "-" + PiecedBorder.SIDES.get(side), strip, f.side(side, true)));
         }
         return parts;
@@ -64,8 +62,7 @@ public record PlainBorder(Fabric fabric, Length width, Corner corner, Patchwork 
         requireCorner(cornerBlock, width, number);
         List<Placed> parts = new ArrayList<>();
         for (int side = 0; side < 4; side++) {
-            Region shape = Region.rectangle(new Box(0, 0, f.length(side).inInches(), f.w()));
-            Block strip = Block.of(fabric.name(), shape, List.of(new Patch("1", Role.BACKGROUND, fabric, shape)));
+            Block strip = Block.plain(fabric, f.length(side), width);
             parts.add(new Placed(id + "-" + PiecedBorder.SIDES.get(side), strip, f.side(side, false)));
             parts.add(new Placed(id + "-corner" + (side + 1), cornerBlock, f.corner(side)));
         }

@@ -1,10 +1,12 @@
 package org.calicograph.quilt;
 
+import java.util.Optional;
 import org.calicograph.fabric.Fabric;
 import org.calicograph.measure.Length;
 
 /** A way of putting blocks together into a top. */
-public sealed interface Setting permits StraightSetting, OnPointSetting, SashedSetting {
+public sealed interface Setting permits StraightSetting, OnPointSetting, SashedSetting, StrippySetting,
+        HexagonSetting, RosetteSetting, TriangleSetting {
 
     /** Edge to edge, in columns and rows. */
     static StraightSetting straight(int columns, int rows) {
@@ -24,9 +26,29 @@ public sealed interface Setting permits StraightSetting, OnPointSetting, SashedS
         return new SashedSetting(columns, rows, width, sash, cornerstone, false);
     }
 
+    /** In columns, with a strip of one fabric as long as the top between each two. */
+    static StrippySetting strippy(int columns, int rows, Length width, Fabric strip) {
+        return new StrippySetting(columns, rows, width, strip, false, Optional.empty(), false);
+    }
+
+    /** Hexagons on a point in rows, with partial hexagons of the fabric along the edge. */
+    static HexagonSetting hexagons(int columns, int rows, Fabric edge) {
+        return new HexagonSetting(columns, rows, edge, false);
+    }
+
+    /** Rosettes of hexagons with so many rings, on a ground of hexagons of the fabric. */
+    static RosetteSetting rosettes(int columns, int rows, int rings, Fabric ground) {
+        return new RosetteSetting(columns, rows, rings, ground);
+    }
+
+    /** Equilateral triangles in rows, with half triangles of the fabric at the ends. */
+    static TriangleSetting triangles(int columns, int rows, Fabric ends) {
+        return new TriangleSetting(columns, rows, ends, false);
+    }
+
     /**
      * The top with a block in every place. All must be square where they stand on point, and of one
-     * width by column and one height by row otherwise.
+     * width by column and one height by row otherwise; hexagon and triangle settings want blocks of that shape.
      *
      * @throws DesignException naming the block that doesn't fit, its size and the repair
      */

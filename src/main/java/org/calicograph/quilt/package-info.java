@@ -4,9 +4,11 @@
  * <p>A {@link org.calicograph.quilt.Patchwork} is anything pieced that has an outline: a
  * {@link org.calicograph.quilt.Block}, which holds its patches itself, or an
  * {@link org.calicograph.quilt.Assembly}, which holds other patchwork, each with the place that it
- * takes. A {@link org.calicograph.quilt.Setting} puts blocks together into a top; a
- * {@link org.calicograph.quilt.Border} goes around one; a {@link org.calicograph.quilt.Medallion} is a
- * centre and its rounds; a {@link org.calicograph.quilt.Quilt} is a top with its binding.
+ * takes. A {@link org.calicograph.quilt.Setting} puts blocks together into a top: straight, on point,
+ * sashed, strippy, or hexagons and triangles filled to a rectangle. A
+ * {@link org.calicograph.quilt.Trimming} cuts a top to a rectangle, with partial blocks along the edge. A
+ * {@link org.calicograph.quilt.Border} goes around a top; a {@link org.calicograph.quilt.Medallion} is a
+ * centre and its {@link org.calicograph.quilt.Round}s: borders, squares on point, octagons, rings; a {@link org.calicograph.quilt.Quilt} is a top with its binding.
  *
  * <p><b>The covering law.</b> The patches of every patchwork cover its outline without gap or overlap
  * wider than {@link org.calicograph.quilt.Cover#TOLERANCE} (0.001 in). The law is checked where a

@@ -17,9 +17,11 @@ import org.calicograph.geometry.Box;
 import org.calicograph.geometry.Path;
 import org.calicograph.geometry.Region;
 import org.calicograph.geometry.Segment;
+import org.calicograph.quilt.Medallion;
 import org.calicograph.quilt.Patch;
 import org.calicograph.quilt.Patchwork;
 import org.calicograph.quilt.Quilt;
+import org.calicograph.quilt.Trimming;
 
 /** What a value looks like in a notebook. */
 public final class Show {
@@ -51,6 +53,12 @@ public final class Show {
         }
         if (value instanceof Patchwork work) {
             return Exhibit.of(PatchworkPicture.of(work), work.toString());
+        }
+        if (value instanceof Medallion medallion) {
+            return of(medallion.top());
+        }
+        if (value instanceof Trimming trimming) {
+            return Exhibit.several(of(trimming.top()), Exhibit.words(trimming.caution()));
         }
         if (value instanceof Optional<?> optional) {
             return optional.map(Show::of).orElse(Exhibit.NOTHING);
