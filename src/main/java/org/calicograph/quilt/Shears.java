@@ -10,6 +10,7 @@ import org.calicograph.geometry.Box;
 import org.calicograph.geometry.Path;
 import org.calicograph.geometry.Point;
 import org.calicograph.geometry.Region;
+import org.calicograph.geometry.Segment;
 import org.calicograph.geometry.Transform;
 
 /**
@@ -126,6 +127,22 @@ final class Shears {
             }).toList();
         }
         return both.stream().filter(r -> 2 * r.area().squareInches() / r.perimeter() > Cover.TOLERANCE / 2)
-                .map(r -> new Region(r.outer().joined(), r.holes())).toList();
+                .map(r -> new Region(begun(r.outer().joined()), r.holes().stream().map(Shears::begun).toList())).toList();
+    }
+
+    /** The same closed path begun at its topmost corner, the leftmost of those: faces come with no order of their own. */
+    private static Path begun(Path path) {
+        List<Segment> run = path.segments();
+        int first = 0;
+        for (int i = 1; i < run.size(); i++) {
+            Point p = run.get(i).from();
+            Point best = run.get(first).from();
+            if (p.y() < best.y() - SLACK || p.y() < best.y() + SLACK && p.x() < best.x() - SLACK) {
+                first = i;
+            }
+        }
+        List<Segment> turned = new ArrayList<>(run.subList(first, run.size()));
+        turned.addAll(run.subList(0, first));
+        return new Path(turned);
     }
 }
