@@ -15,6 +15,7 @@ import org.calicograph.geometry.Line;
 import org.calicograph.geometry.Path;
 import org.calicograph.geometry.Point;
 import org.calicograph.geometry.Region;
+import org.calicograph.geometry.Trim;
 
 /** A draft as it stands, and as a row of panels, one for each step. */
 public final class DraftPicture {
@@ -133,7 +134,7 @@ public final class DraftPicture {
         into.add(new Picture.Lettering(spot.names(), base, size, anchor, Picture.Weight.REGULAR, spot.colour()));
     }
 
-    /** A figure's line within the sheet: a straightedge line is cut off at the edges, a circle left whole. */
+    /** A figure's line within the sheet: what would leave the paper is cut off at its edges. */
     private static List<Path> clipped(Figure figure, Box sheet) {
         if (figure instanceof Figure.Rule rule) {
             List<Point> ends = new ArrayList<>(rule.path().meetings(Path.rectangle(sheet)));
@@ -147,9 +148,9 @@ public final class DraftPicture {
             Point last = ends.isEmpty() ? rule.from() : ends.get(ends.size() - 1);
             return first.near(last, 1e-9) ? List.of() : List.of(new Path(List.of(new Line(first, last))));
         }
-        if (figure instanceof Figure.Round round) {
-            return List.of(round.path());
-        }
-        return List.of(((Figure.Bow) figure).path());
+        Path curve = figure instanceof Figure.Round round ? round.path() : ((Figure.Bow) figure).path();
+        Box reach = curve.bounds();
+        boolean inside = sheet.contains(reach.topLeft()) && sheet.contains(new Point(reach.right(), reach.bottom()));
+        return inside ? List.of(curve) : Trim.within(Region.rectangle(sheet)).of(curve);
     }
 }
