@@ -7,7 +7,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.concurrent.CompletableFuture;
 import javafx.geometry.Rectangle2D;
 import javafx.scene.Node;
 import javafx.scene.Scene;
@@ -16,6 +15,7 @@ import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.VBox;
 import javafx.stage.Screen;
 import javafx.stage.Stage;
+import org.calicograph.desk.cells.Advice;
 import org.calicograph.desk.cells.CellPane;
 import org.calicograph.desk.cells.CodePane;
 import org.calicograph.desk.cells.Column;
@@ -29,9 +29,7 @@ import org.calicograph.notebook.Cell;
 import org.calicograph.notebook.Notebook;
 import org.calicograph.notebook.Saved;
 import org.calicograph.session.CellState;
-import org.calicograph.session.Completions;
 import org.calicograph.session.SessionOptions;
-import org.calicograph.wire.Signature;
 
 /** The window: head, notices, the column of cells, the line at the foot; and how study, session and panes keep in step. */
 final class DeskWindow implements Wishes, Papers.Table {
@@ -185,7 +183,7 @@ final class DeskWindow implements Wishes, Papers.Table {
 
     private void turnNow(String name, String value) {
         try {
-            worktable.setDial(name, value);
+            worktable.setDial(name, value, column.easels());
         } catch (IllegalArgumentException e) {
             notices.say("dial", e.getMessage());
         }
@@ -298,13 +296,8 @@ final class DeskWindow implements Wishes, Papers.Table {
     }
 
     @Override
-    public CompletableFuture<Completions> complete(String id, String text, int offset) {
-        return worktable.complete(id, text, offset);
-    }
-
-    @Override
-    public CompletableFuture<List<Signature>> explain(String id, String text, int offset) {
-        return worktable.explain(id, text, offset);
+    public Advice advice() {
+        return worktable;
     }
 
     // --- Files ---

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.calicograph.session.CellState;
 import org.calicograph.session.KernelState;
+import org.calicograph.session.Sketch;
 import org.calicograph.wire.Catalogue;
 import org.calicograph.wire.Dial;
 
@@ -39,6 +40,11 @@ final class Telling implements Worktable.Hearer {
         Map<String, CellState> states = window.worktable().states();
         status.progress(states.values());
         window.header().atWork(states.values().stream().anyMatch(CellState::pending));
+    }
+
+    @Override
+    public void sketched(String cell, Sketch sketch) {
+        window.column().madeCode(cell).ifPresent(p -> p.sketch(sketch));
     }
 
     @Override

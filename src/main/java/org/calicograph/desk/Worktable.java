@@ -11,6 +11,7 @@ import java.util.function.Function;
 import javafx.animation.PauseTransition;
 import javafx.application.Platform;
 import javafx.util.Duration;
+import org.calicograph.desk.cells.Advice;
 import org.calicograph.notebook.Cell;
 import org.calicograph.notebook.Notebook;
 import org.calicograph.session.CellSource;
@@ -20,8 +21,11 @@ import org.calicograph.session.KernelState;
 import org.calicograph.session.Session;
 import org.calicograph.session.SessionListener;
 import org.calicograph.session.SessionOptions;
+import org.calicograph.session.Sketch;
 import org.calicograph.wire.Catalogue;
 import org.calicograph.wire.Dial;
+import org.calicograph.wire.Easel;
+import org.calicograph.wire.Problem;
 import org.calicograph.wire.Signature;
 
 /**
@@ -29,11 +33,13 @@ import org.calicograph.wire.Signature;
  * of each cell only the newest state is handed on; what is typed is handed down in small batches.
  * There is no session while a study isn't trusted.
  */
-final class Worktable {
+final class Worktable implements Advice {
 
     /** Told on the window's thread. */
     interface Hearer {
         void stands(String cell, CellState state);
+
+        void sketched(String cell, Sketch sketch);
 
         void dials(List<Dial> dials);
 
@@ -118,9 +124,9 @@ final class Worktable {
     }
 
     /** @throws IllegalArgumentException if the dial can't take the value */
-    void setDial(String name, String value) {
+    void setDial(String name, String value, List<Easel> easels) {
         handDown();
-        session.ifPresent(s -> s.setDial(name, value));
+        session.ifPresent(s -> s.setDial(name, value, easels));
     }
 
     Map<String, CellState> states() {
@@ -139,12 +145,19 @@ final class Worktable {
         return session.map(Session::kernel);
     }
 
-    CompletableFuture<Completions> complete(String cell, String text, int offset) {
+    @Override
+    public CompletableFuture<Completions> complete(String cell, String text, int offset) {
         return asked(s -> s.complete(cell, text, offset), Completions.NONE);
     }
 
-    CompletableFuture<List<Signature>> explain(String cell, String text, int offset) {
+    @Override
+    public CompletableFuture<List<Signature>> explain(String cell, String text, int offset) {
         return asked(s -> s.explain(cell, text, offset), List.of());
+    }
+
+    @Override
+    public CompletableFuture<List<Problem>> check(String cell, String text) {
+        return asked(s -> s.check(cell, text), List.of());
     }
 
     CompletableFuture<Catalogue> browse() {
@@ -158,6 +171,7 @@ final class Worktable {
     /** What one session tells, gathered until the window's thread takes it. */
     private final class News implements SessionListener {
         private final Map<String, CellState> states = new LinkedHashMap<>();
+        private final Map<String, Sketch> sketches = new LinkedHashMap<>();
         private Optional<List<Dial>> dials = Optional.empty();
         private Optional<KernelState> kernel = Optional.empty();
         private boolean called;
@@ -166,6 +180,15 @@ final class Worktable {
         public synchronized void stands(String cell, CellState state) {
             states.remove(cell);
             states.put(cell, state);
+            if (!state.pending()) {
+                sketches.remove(cell);
+            }
+            call();
+        }
+
+        @Override
+        public synchronized void sketched(String cell, Sketch sketch) {
+            sketches.put(cell, sketch);
             call();
         }
 
@@ -190,13 +213,16 @@ final class Worktable {
 
         private void tell() {
             Map<String, CellState> newStates;
+            Map<String, Sketch> newSketches;
             Optional<List<Dial>> newDials;
             Optional<KernelState> newKernel;
             synchronized (this) {
                 newStates = new LinkedHashMap<>(states);
+                newSketches = new LinkedHashMap<>(sketches);
                 newDials = dials;
                 newKernel = kernel;
                 states.clear();
+                sketches.clear();
                 dials = Optional.empty();
                 kernel = Optional.empty();
                 called = false;
@@ -205,6 +231,7 @@ final class Worktable {
                 newKernel.ifPresent(hearer::kernel);
                 newDials.ifPresent(hearer::dials);
                 newStates.forEach(hearer::stands);
+                newSketches.forEach(hearer::sketched);
             }
         }
     }

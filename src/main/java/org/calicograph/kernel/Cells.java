@@ -1,6 +1,5 @@
 package org.calicograph.kernel;
 
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.HashSet;
@@ -31,31 +30,12 @@ import org.calicograph.wire.Problem;
  */
 final class Cells {
 
-    /** A cell in the kernel. */
-    private static final class Held {
-        final String text;
-        final List<Piece> pieces = new ArrayList<>();
-        /** True if every piece has been compiled, so that they can be run again. */
-        boolean complete;
-
-        Held(String text) {
-            this.text = text;
-        }
-    }
-
     /**
      * How a cell ended.
      *
      * @param exhibit as bytes; empty if there is nothing to see
      */
     record Result(Optional<Failure> failure, Optional<byte[]> exhibit, String kind, String output, List<Dial> dials, long nanos) { }
-
-    /** What a turn of a dial tells as it goes. */
-    interface Turning {
-        void begins(String cell);
-
-        void ends(String cell, Result result);
-    }
 
     private final ReentrantLock compiler = new ReentrantLock();
     private final Running running;
@@ -64,6 +44,7 @@ final class Cells {
     private final Origins origins = new Origins();
     private final Map<String, Held> held = new LinkedHashMap<>();
     private final Faults faults;
+    private final Plainly plainly;
     private final InProcess engine;
     private final JShell jshell;
     private final SourceCodeAnalysis analysis;
@@ -74,7 +55,7 @@ final class Cells {
         this.running = running;
         this.faults = new Faults(origins, cell -> held.containsKey(cell) ? held.get(cell).text : "", heapMegabytes);
         this.engine = new InProcess(running, compiler, new InProcess.Classes(stdlib.classes()));
-        String classPath = System.getProperty("java.class.path") + stdlib.classes().map(Path::toString).map(p -> java.io.File.pathSeparator + p).orElse("");
+        this.plainly = new Plainly(stdlib);
         compiler.lock();
         try {
             this.jshell = JShell.builder().executionEngine(new jdk.jshell.spi.ExecutionControlProvider() {
@@ -87,7 +68,7 @@ final class Cells {
                 public jdk.jshell.spi.ExecutionControl generate(jdk.jshell.spi.ExecutionEnv env, Map<String, String> parameters) {
                     return engine;
                 }
-            }, Map.of()).compilerOptions("-classpath", classPath, "-parameters", "-Xlint:none", "-proc:none").build();
+            }, Map.of()).compilerOptions(Imports.options(stdlib)).build();
             this.analysis = jshell.sourceCodeAnalysis();
             for (SnippetEvent event : jshell.eval(Imports.text(!stdlib.isEmpty()))) {
                 if (event.status() != Snippet.Status.VALID) {
@@ -152,7 +133,7 @@ final class Cells {
         Optional<Failure> failure = Optional.empty();
         for (int i = 0; i < now.pieces.size() && failure.isEmpty(); i++) {
             Piece piece = now.pieces.get(i);
-            printing.begin(printed(now));
+            printing.begin(now.printed());
             List<Problem> problems = compileAndRun(piece, text);
             piece.output = printing.end();
             failure = problems.isEmpty() ? taken(piece) : Optional.of(new Failure.DoesNotCompile(withLater(problems, now, i)));
@@ -161,7 +142,7 @@ final class Cells {
             failure = unresolved(now);
         }
         now.complete = failure.isEmpty();
-        return ended(cell, now, failure, start);
+        return ended(cell, now, failure, start, Optional.empty());
     }
 
     /**
@@ -171,10 +152,6 @@ final class Cells {
     private Piece piece(String cell, Reader.Cut cut, Reading reading) {
         int lines = reading.state() ? (int) (++typesWithState % 50_000) : 0;
         return new Piece(cell, "\n".repeat(lines) + cut.source(), cut.offset() - lines, reading);
-    }
-
-    private static int printed(Held cell) {
-        return cell.pieces.stream().mapToInt(p -> p.output.length()).sum();
     }
 
     private List<Problem> compileAndRun(Piece piece, String text) {
@@ -189,7 +166,7 @@ final class Cells {
                 }
                 Snippet snippet = event.snippet();
                 if (event.status() == Snippet.Status.REJECTED) {
-                    jshell.diagnostics(snippet).filter(Diag::isError).forEach(d -> problems.add(Faults.problem(d, piece, text)));
+                    jshell.diagnostics(snippet).filter(Diag::isError).forEach(d -> problems.add(plainly.problem(d, piece, text, names())));
                     if (problems.isEmpty()) {
                         Place at = Place.of(text, piece.offset());
                         problems.add(new Problem(at, at, "This does not compile."));
@@ -204,6 +181,12 @@ final class Cells {
             compiler.unlock();
             DialBoard.at(Piece.NONE);
         }
+    }
+
+    /** What all cells declare. */
+    private Set<String> names() {
+        return held.values().stream().flatMap(h -> h.pieces.stream()).flatMap(p -> p.reading().declares().stream())
+                .map(CellScan.Declared::name).collect(Collectors.toSet());
     }
 
     /** Takes over what the engine ran for the piece; a failure if it threw. */
@@ -255,12 +238,8 @@ final class Cells {
         for (Piece piece : cell.pieces) {
             for (Snippet snippet : piece.snippets) {
                 if (snippet instanceof jdk.jshell.DeclarationSnippet declaration && jshell.status(snippet) != Snippet.Status.VALID) {
-                    jshell.unresolvedDependencies(declaration).forEach(name -> {
-                        String bare = name.replaceAll("\\(.*", "").replaceAll("^\\w+ ", "");
-                        java.util.regex.Matcher at = java.util.regex.Pattern.compile("\\b" + java.util.regex.Pattern.quote(bare) + "\\b").matcher(piece.source());
-                        int from = piece.offset() + (at.find() ? at.start() : 0);
-                        problems.add(new Problem(Place.of(cell.text, from), Place.of(cell.text, from + bare.length()), Faults.unknown(name)));
-                    });
+                    Reader.Cut cut = new Reader.Cut(piece.source(), piece.offset());
+                    jshell.unresolvedDependencies(declaration).forEach(name -> problems.add(plainly.unresolved(name, cut, cell.text, names())));
                 }
             }
         }
@@ -273,7 +252,9 @@ final class Cells {
         return problems.isEmpty() ? Optional.empty() : Optional.of(new Failure.DoesNotCompile(problems));
     }
 
-    private Result ended(String cell, Held now, Optional<Failure> soFar, long start) {
+    private Result ended(String cell, Held now, Optional<Failure> soFar, long start, Optional<Turning> turning) {
+        long ran = System.nanoTime();
+        now.owed = Optional.empty();
         Optional<Failure> failure = soFar;
         Optional<byte[]> bytes = Optional.empty();
         String kind = "";
@@ -282,10 +263,15 @@ final class Cells {
         String shown = "";
         if (shows) {
             kind = last.value.getClass().getSimpleName();
-            printing.begin(printed(now));
+            printing.begin(now.printed());
             try {
                 bytes = Optional.of(running.run(() -> {
                     Exhibit exhibit = Show.of(last.value);
+                    boolean silent = turning.isPresent() && now.pieces.stream().allMatch(p -> p.output.isEmpty());
+                    if (silent && turning.get().sketched(cell, exhibit, start, ran)) {
+                        now.owed = Optional.of(new Held.Owed(exhibit, last.value.getClass().getSimpleName(), System.nanoTime() - start));
+                        return new byte[0];
+                    }
                     return ExhibitFormat.bytes(exhibit);
                 }));
             } catch (Throwable t) {
@@ -333,17 +319,17 @@ final class Cells {
      * Runs again what depends on dials whose values have changed.
      *
      * @param order the cells that may be run, each behind those that it needs
-     * @return cells that must be evaluated instead
      */
-    List<String> turn(Map<String, String> dials, List<String> order, Turning turning) {
+    Turning.End turn(Map<String, String> dials, List<String> order, Turning turning) {
         DialBoard.set(dials);
         List<String> cells = order.stream().filter(c -> held.containsKey(c) && held.get(c).complete).toList();
         Set<Piece> affected = Affected.by(DialBoard.turned(), cells.stream().map(c -> held.get(c).pieces).toList());
         List<String> reached = cells.stream().filter(c -> held.get(c).pieces.stream().anyMatch(affected::contains)).toList();
         if (affected.stream().anyMatch(p -> p.reading().state())) {
-            return reached;
+            return new Turning.End(reached, List.of());
         }
         Set<String> lost = new HashSet<>();
+        List<String> owed = new ArrayList<>();
         for (String cell : reached) {
             Held now = held.get(cell);
             if (now.pieces.stream().anyMatch(p -> p.reading().readsAny(lost))) {
@@ -358,18 +344,39 @@ final class Cells {
                     failure = again(piece, now);
                 }
             }
-            Result result = ended(cell, now, failure, start);
+            Result result = ended(cell, now, failure, start, Optional.of(turning));
             if (result.failure().isPresent()) {
                 now.pieces.forEach(p -> p.reading().declares().forEach(d -> lost.add(d.name())));
             }
-            turning.ends(cell, result);
+            if (now.owed.isPresent() && result.failure().isEmpty()) {
+                owed.add(cell);
+            } else {
+                turning.ends(cell, result);
+            }
         }
-        return List.of();
+        return new Turning.End(List.of(), owed);
+    }
+
+    /** What is owed for a cell; empty if nothing is, or not any more. */
+    Optional<Result> owed(String cell) {
+        Held now = held.get(cell);
+        if (now == null || now.owed.isEmpty()) {
+            return Optional.empty();
+        }
+        Held.Owed owed = now.owed.get();
+        now.owed = Optional.empty();
+        try {
+            byte[] bytes = running.run(() -> ExhibitFormat.bytes(owed.exhibit()));
+            return Optional.of(new Result(Optional.empty(), Optional.of(bytes), owed.kind(), "", DialBoard.of(cell), owed.nanos()));
+        } catch (Throwable t) {
+            Failure why = running.isStopping() ? new Failure.Stopped() : faults.of(cell, t);
+            return Optional.of(new Result(Optional.of(why), Optional.empty(), owed.kind(), "", DialBoard.of(cell), owed.nanos()));
+        }
     }
 
     private Optional<Failure> again(Piece piece, Held cell) {
         piece.output = "";
-        printing.begin(printed(cell));
+        printing.begin(cell.printed());
         DialBoard.at(piece);
         try {
             for (java.lang.reflect.Method method : piece.runs) {

@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
-import jdk.jshell.Diag;
 import jdk.jshell.spi.SPIResolutionException;
 import org.calicograph.wire.Failure;
 import org.calicograph.wire.Frame;
@@ -117,41 +116,6 @@ final class Faults {
             }
         }
         return Optional.empty();
-    }
-
-    /** A compiler's objection to a piece, with places of the cell. */
-    static Problem problem(Diag diag, Piece piece, String text) {
-        // Where the compiler points, which in a long chain of calls may be lines behind its start.
-        long from = Math.max(0, diag.getPosition() < 0 ? diag.getStartPosition() : diag.getPosition());
-        long to = Math.max(from, diag.getEndPosition());
-        // A position behind the piece is one that JShell's own wrapping added: the end of the piece.
-        int most = Math.min(text.length(), piece.offset() + piece.source().length());
-        int start = (int) Math.min(most, piece.offset() + from);
-        if (start == most) {
-            while (start > piece.offset() && Character.isWhitespace(text.charAt(start - 1))) {
-                start--;
-            }
-        }
-        int end = (int) Math.max(start, Math.min(most, piece.offset() + to));
-        return new Problem(Place.of(text, start), Place.of(text, end), plain(diag.getMessage(java.util.Locale.ENGLISH)));
-    }
-
-    /** javac's message without the names of JShell's wrappers. */
-    private static String plain(String message) {
-        if (message.startsWith("cannot find symbol")) {
-            String symbol = "";
-            String location = "";
-            for (String line : message.split("\n")) {
-                String l = line.strip();
-                symbol = l.startsWith("symbol:") ? l.substring(7).strip() : symbol;
-                location = l.startsWith("location:") ? l.substring(9).strip() : location;
-            }
-            symbol = symbol.replaceAll("\\s+", " ");
-            boolean top = location.isEmpty() || location.equals("class");
-            return top ? unknown(symbol) : "There is no " + symbol + " in " + location + ".";
-        }
-        String first = message.strip();
-        return first.isEmpty() ? "does not compile" : first;
     }
 
     static String unknown(String symbol) {

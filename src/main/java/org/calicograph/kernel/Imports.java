@@ -1,7 +1,15 @@
 package org.calicograph.kernel;
 
+import java.io.File;
+import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import javax.tools.JavaFileObject;
+import javax.tools.StandardJavaFileManager;
+import javax.tools.StandardLocation;
+import javax.tools.ToolProvider;
 
 /**
  * The imports that every cell has: the house's packages that a quilter uses, the words for lengths,
@@ -15,7 +23,55 @@ final class Imports {
     private static final List<String> HOUSE = List.of("measure", "geometry", "drafting", "fabric", "quilt", "fitting", "workshop", "quilting",
             "turning", "colouring", "drawing", "show", "workshop.pieces", "book");
 
+    /** Packages whose types can be named in a cell as they are. */
+    static final List<String> PACKAGES = packages();
+    private static final List<String> LENGTHS = List.of("inches", "mm", "cm", "yards");
+    private static final List<String> ANGLES = List.of("degrees", "radians");
+    private static final Set<String> TYPES = new TreeSet<>();
+
     private Imports() { }
+
+    private static List<String> packages() {
+        List<String> all = new ArrayList<>();
+        HOUSE.forEach(each -> all.add("org.calicograph." + each));
+        all.addAll(List.of("java.util", "java.util.function", "java.util.stream", "java.lang"));
+        return List.copyOf(all);
+    }
+
+    /** Methods that can be called as they are. */
+    static List<String> words() {
+        List<String> all = new ArrayList<>(LENGTHS);
+        all.addAll(ANGLES);
+        all.add("dial");
+        return all;
+    }
+
+    /** The names of the house's types and the stdlib's. */
+    static synchronized Set<String> types(Stdlib stdlib) {
+        if (TYPES.isEmpty()) {
+            try (StandardJavaFileManager files = ToolProvider.getSystemJavaCompiler().getStandardFileManager(null, null, null)) {
+                for (String each : HOUSE) {
+                    for (JavaFileObject file : files.list(StandardLocation.CLASS_PATH, "org.calicograph." + each, Set.of(JavaFileObject.Kind.CLASS), false)) {
+                        String name = file.getName().replaceFirst(".*[/\\(]", "").replaceFirst("\\.class\\)?$", "");
+                        if (!name.contains("$") && !name.contains("-")) {
+                            TYPES.add(name);
+                        }
+                    }
+                }
+            } catch (IOException e) {
+                TYPES.add("List"); // Near names of types are not told then.
+            }
+            TYPES.addAll(List.of("List", "Map", "Set", "Optional", "String", "Math"));
+            stdlib.files().forEach(file -> TYPES.add(file.getFileName().toString().replace(".java", "")));
+        }
+        return TYPES;
+    }
+
+    /** How cells are compiled. */
+    static String[] options(Stdlib stdlib) {
+        String classPath = System.getProperty("java.class.path") + stdlib.classes().map(p -> File.pathSeparator + p).orElse("");
+        return new String[] {"-classpath", classPath, "-parameters", "-Xlint:none", "-proc:none"};
+    }
 
     static String text(boolean stdlib) {
         List<String> lines = new ArrayList<>();
@@ -27,10 +83,10 @@ final class Imports {
         if (stdlib) {
             lines.add("import " + Stdlib.PACKAGE + ".*;");
         }
-        for (String word : List.of("inches", "mm", "cm", "yards")) {
+        for (String word : LENGTHS) {
             lines.add("import static org.calicograph.measure.Length." + word + ";");
         }
-        for (String word : List.of("degrees", "radians")) {
+        for (String word : ANGLES) {
             lines.add("import static org.calicograph.measure.Angle." + word + ";");
         }
         lines.add("import static org.calicograph.kernel.Dials.dial;");

@@ -3,15 +3,22 @@ package org.calicograph.kernel;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.LinkedBlockingQueue;
+import java.util.concurrent.Semaphore;
+import java.util.concurrent.atomic.AtomicReference;
+import org.calicograph.drawing.Exhibit;
 import org.calicograph.wire.CellScan;
 import org.calicograph.wire.Channel;
 import org.calicograph.wire.FromKernel;
 import org.calicograph.wire.Message;
 import org.calicograph.wire.Orders;
+import org.calicograph.wire.Problem;
 import org.calicograph.wire.ToKernel;
 
 /**
@@ -28,6 +35,9 @@ public final class KernelMain {
     private final Running running = new Running();
     private final BlockingQueue<ToKernel> work = new LinkedBlockingQueue<>();
     private final BlockingQueue<ToKernel> questions = new LinkedBlockingQueue<>();
+    private final Sketcher sketcher = new Sketcher();
+    private final AtomicReference<ToKernel.Check> toCheck = new AtomicReference<>();
+    private final Semaphore checks = new Semaphore(0);
     private final CompletableFuture<Cells> cells = new CompletableFuture<>();
     private final CompletableFuture<Stdlib> stdlib = new CompletableFuture<>();
 
@@ -59,6 +69,9 @@ public final class KernelMain {
         Thread answering = new Thread(null, () -> keepOn(this::answer), "questions", STACK / 4);
         answering.setDaemon(true);
         answering.start();
+        Thread checking = new Thread(null, () -> keepOn(this::check), "checks", STACK / 4);
+        checking.setDaemon(true);
+        checking.start();
         int code = ToKernel.LOST;
         try {
             while (true) {
@@ -96,13 +109,49 @@ public final class KernelMain {
     private void listen(Message message) {
         if (message instanceof ToKernel.Stop) {
             running.stop();
-        } else if (message instanceof ToKernel.Evaluate || message instanceof ToKernel.Turn) {
+        } else if (message instanceof ToKernel.Evaluate || message instanceof ToKernel.Turn || message instanceof ToKernel.Deliver) {
             running.forgetStop();
             work.add((ToKernel) message);
         } else if (message instanceof ToKernel.Forget) {
             work.add((ToKernel) message);
+        } else if (message instanceof ToKernel.Check check) {
+            ToKernel.Check older = toCheck.getAndSet(check);
+            if (older == null) {
+                checks.release();
+            } else {
+                passOver(older);
+            }
         } else if (message instanceof ToKernel words) {
             questions.add(words);
+        }
+    }
+
+    /** A check that a newer one has overtaken is answered, so that nobody waits for it. */
+    private void passOver(ToKernel.Check older) {
+        try {
+            control.send(new FromKernel.Checked(older.ticket(), List.of()));
+        } catch (IOException e) {
+            return; // The session is gone; whoever listens to it will notice.
+        }
+    }
+
+    private void check() throws Exception {
+        Checker checker = new Checker(stdlib.get());
+        while (true) {
+            checks.acquire();
+            ToKernel.Check c = toCheck.getAndSet(null);
+            Map<String, String> others = new LinkedHashMap<>();
+            for (int i = 0; i < c.others().size(); i++) {
+                others.put(c.others().get(i), c.texts().get(i));
+            }
+            List<Problem> problems;
+            try {
+                problems = checker.check(c.cell(), c.text(), others);
+            } catch (RuntimeException e) {
+                problems = List.of(); // The compiler stumbles over some half-written texts.
+                checker = new Checker(stdlib.get());
+            }
+            control.send(new FromKernel.Checked(c.ticket(), problems));
         }
     }
 
@@ -120,6 +169,14 @@ public final class KernelMain {
                 send(e.ticket(), e.cell(), ready.evaluate(e.cell(), e.text(), e.dials(), e.stale()));
             } else if (next instanceof ToKernel.Turn t) {
                 turn(ready, t);
+            } else if (next instanceof ToKernel.Deliver d) {
+                for (String cell : d.cells()) {
+                    Optional<Cells.Result> owed = ready.owed(cell);
+                    if (owed.isPresent()) {
+                        send(d.ticket(), cell, owed.get());
+                    }
+                }
+                control.send(new FromKernel.Turned(d.ticket(), List.of(), List.of()));
             } else if (next instanceof ToKernel.Forget f) {
                 f.cells().forEach(ready::forget);
             }
@@ -128,7 +185,7 @@ public final class KernelMain {
 
     private void turn(Cells ready, ToKernel.Turn t) throws IOException {
         List<IOException> lost = new ArrayList<>();
-        List<String> anew = ready.turn(t.dials(), t.cells(), new Cells.Turning() {
+        Turning.End turned = ready.turn(t.dials(), t.cells(), new Turning() {
             @Override
             public void begins(String cell) {
                 try {
@@ -136,6 +193,15 @@ public final class KernelMain {
                 } catch (IOException e) {
                     lost.add(e);
                 }
+            }
+
+            @Override
+            public boolean sketched(String cell, Exhibit exhibit, long began, long ran) throws IOException {
+                Optional<Sketcher.Sketch> sketch = sketcher.sketch(t, cell, exhibit);
+                if (sketch.isPresent()) {
+                    control.send(new FromKernel.Sketched(t.ticket(), cell, sketch.get().rest(), sketch.get().pictures(), began, ran, System.nanoTime()));
+                }
+                return sketch.isPresent();
             }
 
             @Override
@@ -147,7 +213,7 @@ public final class KernelMain {
                 }
             }
         });
-        control.send(new FromKernel.Turned(t.ticket(), anew));
+        control.send(new FromKernel.Turned(t.ticket(), turned.anew(), turned.owed()));
     }
 
     private void send(long ticket, String cell, Cells.Result result) throws IOException {

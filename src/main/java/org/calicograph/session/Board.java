@@ -1,5 +1,6 @@
 package org.calicograph.session;
 
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Collections;
@@ -7,12 +8,14 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.RejectedExecutionException;
 import org.calicograph.wire.CellScan;
 import org.calicograph.wire.Dial;
+import org.calicograph.wire.Failure;
 
 /**
  * How the cells stand, which needs which, where the dials stand; and the telling of it. Only the
@@ -114,11 +117,32 @@ final class Board {
         }
     }
 
+    /** Why the cell can't be drawn as things stand. */
+    Optional<Failure> hopeless(Work work) {
+        Failure problem = graph.problems().get(work.id);
+        if (problem != null) {
+            return Optional.of(problem);
+        }
+        List<String> failed = works(graph.needs().get(work.id)).stream()
+                .filter(w -> w.state instanceof CellState.Failed || !w.alive).map(w -> w.id).toList();
+        return failed.isEmpty() ? Optional.empty() : Optional.of(new Failure.Depends(failed));
+    }
+
+    /** Where a turned dial made this cell fail, those that need it and have been drawn fail with it. */
+    void failDependents(String id) {
+        for (Work other : dependents(id)) {
+            if (other.drawnBefore() && !other.state.pending()) {
+                other.alive = false;
+                stands(other, new CellState.Failed(new Failure.Depends(List.of(id)), "", Duration.ZERO));
+            }
+        }
+    }
+
     /** Gives a cell another text. */
     void retext(Work work, String text) {
         if (!work.text.equals(text)) {
             work.text = text;
-            work.scan = java.util.Optional.empty();
+            work.scan = Optional.empty();
             goStale(work);
             dependents(work.id).forEach(this::goStale);
         }
@@ -166,6 +190,11 @@ final class Board {
         work.state = state;
         publish();
         tellLater(() -> listener.stands(work.id, state));
+    }
+
+    /** On any thread. */
+    void sketched(String cell, Sketch sketch) {
+        listener.sketched(cell, sketch);
     }
 
     void kernelStands(KernelState state) {

@@ -19,8 +19,10 @@ import java.util.function.LongFunction;
 import java.util.function.Supplier;
 import org.calicograph.wire.Catalogue;
 import org.calicograph.wire.Dial;
+import org.calicograph.wire.Easel;
 import org.calicograph.wire.Failure;
 import org.calicograph.wire.FromKernel;
+import org.calicograph.wire.Problem;
 import org.calicograph.wire.Signature;
 import org.calicograph.wire.ToKernel;
 
@@ -176,7 +178,7 @@ final class Conductor {
         });
     }
 
-    void setDial(String name, String value) {
+    void setDial(String name, String value, List<Easel> easels) {
         String kept = value;
         for (Dial dial : board.dials()) {
             if (dial.name().equals(name)) {
@@ -186,7 +188,7 @@ final class Conductor {
         String text = kept;
         act(() -> {
             board.dialTurned(name, text);
-            course.turned(name);
+            course.turned(name, easels);
         });
     }
 
@@ -212,6 +214,13 @@ final class Conductor {
     CompletableFuture<List<Signature>> explain(String cell, String text, int offset) {
         return ask(List.of(), ticket -> new ToKernel.Explain(ticket, cell, unborn(cell), text, offset),
                 said -> said instanceof FromKernel.Explained e ? e.signatures() : List.of());
+    }
+
+    CompletableFuture<List<Problem>> check(String cell, String text) {
+        return ask(List.of(), ticket -> {
+            List<Work> others = board.cells.values().stream().filter(w -> !w.id.equals(cell)).toList();
+            return new ToKernel.Check(ticket, cell, text, others.stream().map(w -> w.id).toList(), others.stream().map(w -> w.text).toList());
+        }, said -> said instanceof FromKernel.Checked c ? c.problems() : List.of());
     }
 
     CompletableFuture<Catalogue> browse() {

@@ -13,6 +13,7 @@ import org.calicograph.drawing.Exhibit;
 import org.calicograph.wire.CellScan;
 import org.calicograph.wire.Channel;
 import org.calicograph.wire.Dial;
+import org.calicograph.wire.Easel;
 import org.calicograph.wire.Failure;
 import org.calicograph.wire.FromKernel;
 import org.calicograph.wire.ToKernel;
@@ -42,6 +43,7 @@ final class Course implements Kernels.Watch {
     private final Board board;
     private final Kernels kernels;
     private final Set<String> turned = new LinkedHashSet<>();
+    private final Sketches sketches = new Sketches();
     private final Map<String, Exhibit> exhibits = new LinkedHashMap<>();
     private final Map<String, FromKernel.Evaluated> verdicts = new LinkedHashMap<>();
     private Optional<Run> run = Optional.empty();
@@ -58,13 +60,14 @@ final class Course implements Kernels.Watch {
         return kernels;
     }
 
-    void turned(String dial) {
+    void turned(String dial, List<Easel> easels) {
         turned.add(dial);
+        sketches.moved(easels);
     }
 
     /** True while a turned dial has not come into effect yet. */
     boolean isTurning() {
-        return !turned.isEmpty() && kernels.isThere() || run.isPresent() && run.get().turn;
+        return (!turned.isEmpty() || !sketches.owed().isEmpty()) && kernels.isThere() || run.isPresent() && run.get().turn;
     }
 
     /** Takes waiting cells off the list and ends the one at work. */
@@ -103,6 +106,9 @@ final class Course implements Kernels.Watch {
                 break;
             }
             draw(next.get());
+        }
+        if (run.isEmpty() && kernels.isThere() && sketches.areDue()) {
+            deliver();
         }
     }
 
@@ -147,7 +153,7 @@ final class Course implements Kernels.Watch {
         if (!rebuilt) {
             dependents.stream().filter(w -> !board.graph.problems().containsKey(w.id)).forEach(board::goStale);
         }
-        Optional<Failure> hopeless = hopeless(work);
+        Optional<Failure> hopeless = board.hopeless(work);
         if (hopeless.isPresent()) {
             work.alive = false;
             work.dials = List.of();
@@ -162,16 +168,6 @@ final class Course implements Kernels.Watch {
         List<String> stale = dependents.stream().filter(w -> !w.alive).map(w -> w.id).toList();
         kernels.send(new ToKernel.Evaluate(next.ticket, work.id, work.text, Map.copyOf(board.dialValues), stale));
         kernels.unless(() -> next.began || !run.equals(Optional.of(next)));
-    }
-
-    private Optional<Failure> hopeless(Work work) {
-        Failure problem = board.graph.problems().get(work.id);
-        if (problem != null) {
-            return Optional.of(problem);
-        }
-        List<String> failed = board.works(board.graph.needs().get(work.id)).stream()
-                .filter(w -> w.state instanceof CellState.Failed || !w.alive).map(w -> w.id).toList();
-        return failed.isEmpty() ? Optional.empty() : Optional.of(new Failure.Depends(failed));
     }
 
     /** Begins a turn if a dial has been turned; true if the kernel is at it now. */
@@ -196,15 +192,35 @@ final class Course implements Kernels.Watch {
         }
         List<Work> stalled = reached.stream().filter(w -> !w.alive && w.drawnBefore()).toList();
         List<String> alive = board.inOrder().stream().filter(w -> w.alive).map(w -> w.id).toList();
-        long ticket = kernels.ask(t -> new ToKernel.Turn(t, Map.copyOf(board.dialValues), alive), said -> {
+        List<Easel> easels = sketches.easels();
+        long ticket = kernels.ask(t -> new ToKernel.Turn(t, Map.copyOf(board.dialValues), alive, sketches.slate(), easels), said -> {
             run = Optional.empty();
             if (said.isPresent() && said.get() instanceof FromKernel.Turned t) {
+                sketches.turned(t.owed());
+                conductor.later(Sketches.REST, () -> { });
                 board.inOrder().stream().filter(w -> t.anew().contains(w.id) || stalled.contains(w))
                         .forEach(board::request);
             }
         });
         run = Optional.of(new Run(ticket, true));
         return true;
+    }
+
+    /** Asks for the exhibits of cells that have only been sketched, as far as those cells are still the same. */
+    private void deliver() {
+        List<Work> due = board.works(sketches.owed()).stream().filter(w -> w.state instanceof CellState.Drawing).toList();
+        sketches.owed().clear();
+        due.stream().filter(w -> !w.alive).forEach(w -> board.stands(w, w.before));
+        List<String> cells = due.stream().filter(w -> w.alive).map(w -> w.id).toList();
+        if (cells.isEmpty()) {
+            return;
+        }
+        long ticket = kernels.ask(t -> new ToKernel.Deliver(t, cells), said -> {
+            run = Optional.empty();
+            // What the kernel doesn't hold any more is drawn again.
+            board.works(cells).stream().filter(w -> said.isPresent() && w.state instanceof CellState.Drawing).forEach(board::request);
+        });
+        run = Optional.of(new Run(ticket, true));
     }
 
     // --- What the kernel says ---
@@ -222,8 +238,6 @@ final class Course implements Kernels.Watch {
             } else {
                 verdicts.put(key, said);
             }
-        } else if (message instanceof FromKernel.Scanned said) {
-            kernels.answer(said.ticket(), said);
         } else if (message instanceof FromKernel.Turned said) {
             // Exhibits that are still on their way belong to the turn; it ends behind them.
             if (verdicts.keySet().stream().anyMatch(k -> k.startsWith(said.ticket() + " "))) {
@@ -231,13 +245,14 @@ final class Course implements Kernels.Watch {
             } else {
                 kernels.answer(said.ticket(), said);
             }
-        } else if (message instanceof FromKernel.Suggested said) {
-            kernels.answer(said.ticket(), said);
-        } else if (message instanceof FromKernel.Explained said) {
-            kernels.answer(said.ticket(), said);
-        } else if (message instanceof FromKernel.Browsed said) {
+        } else if (message instanceof FromKernel.Answer said) {
             kernels.answer(said.ticket(), said);
         }
+    }
+
+    @Override
+    public void sketched(FromKernel.Sketched said) {
+        sketches.fetch(said).ifPresent(sketch -> board.sketched(said.cell(), sketch));
     }
 
     @Override
@@ -266,7 +281,8 @@ final class Course implements Kernels.Watch {
         if (!work.state.pending()) {
             work.before = work.state;
         }
-        CellState drawing = new CellState.Drawing(Instant.now());
+        boolean onward = work.state instanceof CellState.Drawing && sketches.owed().contains(work.id);
+        CellState drawing = onward ? work.state : new CellState.Drawing(Instant.now());
         board.stands(work, drawing);
         conductor.later(options.timeLimit(), () -> {
             if (run.equals(Optional.of(current)) && current.cell.equals(Optional.of(said.cell())) && work.state == drawing) {
@@ -292,13 +308,7 @@ final class Course implements Kernels.Watch {
         if (work != null) {
             settle(work, said, failure, exhibit);
             if (failure.isPresent() && current.turn) {
-                Failure depends = new Failure.Depends(List.of(work.id));
-                for (Work other : board.dependents(work.id)) {
-                    if (other.drawnBefore() && !other.state.pending()) {
-                        other.alive = false;
-                        board.stands(other, new CellState.Failed(depends, "", Duration.ZERO));
-                    }
-                }
+                board.failDependents(work.id);
             }
         }
         if (failure.isPresent() && failure.get() instanceof Failure.OutOfMemory) {
@@ -351,6 +361,8 @@ final class Course implements Kernels.Watch {
         verdicts.clear();
         scanning = false;
         board.cells.values().forEach(w -> w.alive = false);
+        board.works(sketches.owed()).stream().filter(w -> w.state instanceof CellState.Drawing).forEach(board::request);
+        sketches.lost();
         if (run.isEmpty()) {
             return;
         }

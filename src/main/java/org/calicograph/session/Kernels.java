@@ -23,6 +23,9 @@ final class Kernels implements KernelProcess.Ear {
     interface Watch {
         void heard(FromKernel message);
 
+        /** Told on the kernel's thread, since a picture on its way to the screen should wait for nobody. */
+        void sketched(FromKernel.Sketched message);
+
         void delivered(Channel.Delivery delivery);
 
         /** The kernel is gone, with everything that it held. */
@@ -41,7 +44,7 @@ final class Kernels implements KernelProcess.Ear {
     private final Watch watch;
     private final Map<KernelProcess, FromKernel.Ready> ready = new LinkedHashMap<>();
     private final Map<Long, Consumer<Optional<FromKernel>>> questions = new LinkedHashMap<>();
-    private Optional<KernelProcess> current = Optional.empty();
+    private volatile Optional<KernelProcess> current = Optional.empty();
     private Optional<KernelProcess> spare = Optional.empty();
     private int failedStarts;
     private long tickets;
@@ -190,6 +193,12 @@ final class Kernels implements KernelProcess.Ear {
 
     @Override
     public void said(KernelProcess from, FromKernel message) {
+        if (message instanceof FromKernel.Sketched sketched) {
+            if (current.equals(Optional.of(from)) && !conductor.isClosed()) {
+                watch.sketched(sketched);
+            }
+            return;
+        }
         conductor.act(() -> {
             if (message instanceof FromKernel.Ready said) {
                 ready.put(from, said);

@@ -8,6 +8,8 @@ import org.calicograph.measure.Angle;
 import org.calicograph.measure.Length;
 import org.calicograph.wire.Catalogue;
 import org.calicograph.wire.Dial;
+import org.calicograph.wire.Easel;
+import org.calicograph.wire.Problem;
 import org.calicograph.wire.Signature;
 
 /**
@@ -84,7 +86,16 @@ public final class Session implements AutoCloseable {
      * @throws IllegalArgumentException naming the range, if the dial is known and can't take the value
      */
     public void setDial(String name, String value) {
-        conductor.setDial(name, value);
+        setDial(name, value, List.of());
+    }
+
+    /**
+     * As {@link #setDial(String, String)}. Cells all of whose pictures have an easel are told to
+     * {@link SessionListener#sketched} at once, as pixels, and stand as being drawn until the dial has rested
+     * for a moment; then they are done, with their exhibit.
+     */
+    public void setDial(String name, String value, List<Easel> easels) {
+        conductor.setDial(name, value, easels);
     }
 
     public void setDial(String name, int value) {
@@ -166,6 +177,15 @@ public final class Session implements AutoCloseable {
     /** The methods being called, or what is named, at the offset. */
     public CompletableFuture<List<Signature>> explain(String cell, String text, int offset) {
         return conductor.explain(cell, text, offset);
+    }
+
+    /**
+     * What the compiler will object to in the text of a cell as it is being written, in its order. Nothing is
+     * drawn or changed, and nothing that is being drawn is held up. Where another check overtakes this one
+     * there are no problems.
+     */
+    public CompletableFuture<List<Problem>> check(String cell, String text) {
+        return conductor.check(cell, text);
     }
 
     /** What the stdlib holds. */

@@ -26,7 +26,9 @@
  * doing any work, waiting cells fail with {@code KernelDied}, and the next draw tries again.
  *
  * <p><b>Dials.</b> A turned dial runs compiled code again, in the kernel, for the cells that depend on
- * it. Only the newest value waits. Cells that can't be run again as they are are evaluated.
+ * it. Only the newest value waits. Cells that can't be run again as they are are evaluated. A caller that
+ * says how large its pictures stand on the screen ({@link org.calicograph.wire.Easel}) is sent their pixels
+ * while the dial moves, painted by the kernel, and the exhibit once it rests.
  *
  * <p><b>Known limits.</b> Names are found by parsing alone, so a local variable that has the name of
  * another cell's declaration may count as a use of it (the cell is drawn again once too often, never

@@ -2,9 +2,15 @@ package org.calicograph.wire;
 
 import java.util.List;
 import java.util.Optional;
+import org.calicograph.drawing.Exhibit;
 
 /** What a kernel says to its session. */
 public sealed interface FromKernel extends Message {
+
+    /** What a question that may be asked at any time comes to. */
+    sealed interface Answer extends FromKernel {
+        long ticket();
+    }
 
     /** The first words on either socket. */
     record Hello(String token, boolean exhibits, long pid) implements FromKernel { }
@@ -12,7 +18,7 @@ public sealed interface FromKernel extends Message {
     /** Cells can be evaluated now. */
     record Ready(List<Catalogue.Broken> broken) implements FromKernel { }
 
-    record Scanned(long ticket, List<CellScan> scans) implements FromKernel { }
+    record Scanned(long ticket, List<CellScan> scans) implements Answer { }
 
     /** The kernel turns to this cell now. */
     record Began(long ticket, String cell) implements FromKernel { }
@@ -31,15 +37,31 @@ public sealed interface FromKernel extends Message {
                      List<Dial> dials, long nanos) implements FromKernel { }
 
     /**
-     * A turn has ended.
+     * What a cell has come to lies painted on the slate. Times are the system's, in nanoseconds, the same for
+     * all processes.
+     *
+     * @param rest  its exhibit with empty pictures
+     * @param began when the cell was run
+     * @param ran   when it had run
+     * @param drawn when its pictures had been painted
+     */
+    record Sketched(long ticket, String cell, Exhibit rest, List<Painted> pictures, long began, long ran, long drawn)
+            implements FromKernel { }
+
+    /**
+     * A turn or a delivery has ended.
      *
      * @param anew cells that could not be run again as they were and must be evaluated
+     * @param owed cells that were only sketched
      */
-    record Turned(long ticket, List<String> anew) implements FromKernel { }
+    record Turned(long ticket, List<String> anew, List<String> owed) implements FromKernel { }
 
-    record Suggested(long ticket, int anchor, List<Suggestion> suggestions) implements FromKernel { }
+    record Suggested(long ticket, int anchor, List<Suggestion> suggestions) implements Answer { }
 
-    record Explained(long ticket, List<Signature> signatures) implements FromKernel { }
+    record Explained(long ticket, List<Signature> signatures) implements Answer { }
 
-    record Browsed(long ticket, Catalogue catalogue) implements FromKernel { }
+    /** @param problems in the order of the text */
+    record Checked(long ticket, List<Problem> problems) implements Answer { }
+
+    record Browsed(long ticket, Catalogue catalogue) implements Answer { }
 }

@@ -17,11 +17,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
+import org.calicograph.drawing.Exhibit;
 
 /**
  * Records as bytes: their components in order. A sealed family writes which of its kinds it is, a list
  * how long it is. Components may be text, whole and real numbers, truth values, enums, records, sealed
- * families, and lists, maps and optionals of these; reading never makes anything else, so that bytes
+ * families, exhibits, and lists, maps and optionals of these; reading never makes anything else, so that bytes
  * from outside can't bring in a class of their own choosing.
  */
 final class RecordFormat {
@@ -56,6 +57,10 @@ final class RecordFormat {
             out.writeDouble((Double) value);
         } else if (type == boolean.class) {
             out.writeBoolean((Boolean) value);
+        } else if (type == Exhibit.class) {
+            byte[] bytes = ExhibitFormat.bytes((Exhibit) value);
+            out.writeInt(bytes.length);
+            out.write(bytes);
         } else if (value instanceof Enum<?> constant) {
             out.writeByte(constant.ordinal());
         } else {
@@ -106,6 +111,8 @@ final class RecordFormat {
             return in.readDouble();
         } else if (type == boolean.class) {
             return in.readBoolean();
+        } else if (type == Exhibit.class) {
+            return ExhibitFormat.exhibit(in.readNBytes(count(in)));
         }
         Class<?> kind = (Class<?>) type;
         if (kind.isEnum()) {

@@ -25,11 +25,16 @@ public sealed interface ToKernel extends Message {
 
     /**
      * Run compiled cells again with other dial values; answered by one {@link FromKernel.Evaluated} for each cell
-     * that changed, then {@link FromKernel.Turned}.
+     * that changed, then {@link FromKernel.Turned}. A cell all of whose pictures have an easel is answered by
+     * {@link FromKernel.Sketched} instead, and its exhibit is owed until a {@link Deliver} asks for it.
      *
-     * @param cells those that may be run again, in order
+     * @param cells  those that may be run again, in order
+     * @param slate  the file of the {@link Slate} to paint on, with the easels in their order; empty if there are none
      */
-    record Turn(long ticket, Map<String, String> dials, List<String> cells) implements ToKernel { }
+    record Turn(long ticket, Map<String, String> dials, List<String> cells, String slate, List<Easel> easels) implements ToKernel { }
+
+    /** Send what is owed for these cells; answered by one {@link FromKernel.Evaluated} for each, then {@link FromKernel.Turned}. */
+    record Deliver(long ticket, List<String> cells) implements ToKernel { }
 
     /** Stop the code that runs now, if any does. */
     record Stop() implements ToKernel { }
@@ -46,6 +51,14 @@ public sealed interface ToKernel extends Message {
 
     /** Which method is being called, or what is named, at the offset? */
     record Explain(long ticket, String cell, List<String> before, String text, int offset) implements ToKernel { }
+
+    /**
+     * What will the compiler object to in this text? Answered at any time, by {@link FromKernel.Checked}; nothing
+     * is run, and of several only the newest is looked into.
+     *
+     * @param others the other cells, and {@code texts} what stands in them
+     */
+    record Check(long ticket, String cell, String text, List<String> others, List<String> texts) implements ToKernel { }
 
     /** What does the stdlib hold? */
     record Browse(long ticket) implements ToKernel { }

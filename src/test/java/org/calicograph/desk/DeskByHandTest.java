@@ -98,6 +98,27 @@ class DeskByHandTest {
     }
 
     @Test
+    void an_error_is_underlined_while_it_is_written_and_nothing_is_drawn_for_it() throws Exception {
+        try (Evening evening = trusted(Cell.code("a1", "int tide = 5;"), Cell.code("a2", "tide + 1"))) {
+            evening.untilDrawn("a2");
+            evening.write("a2");
+            evening.keys(KeyCode.CONTROL, KeyCode.A);
+            evening.robot.write("int ebb = tidde + 1;");
+            evening.until("the misspelt name is underlined", () -> evening.underlined("a2").equals("tidde"));
+            assertThat(evening.words("trouble-a2")).contains("Did you mean tide?").contains("line 1, column 11");
+            assertThat(evening.state("a2")).isInstanceOf(CellState.Stale.class);
+            evening.keys(KeyCode.LEFT);
+            evening.robot.write(" ");
+            assertThat(evening.underlined("a2")).isEqualTo("tidde");
+
+            evening.keys(KeyCode.CONTROL, KeyCode.A);
+            evening.robot.write("int ebb = tide + 1;");
+            evening.until("it is mended", () -> evening.underlined("a2").isEmpty() && evening.words("trouble-a2").isEmpty());
+            assertThat(evening.state("a2")).isInstanceOf(CellState.Stale.class);
+        }
+    }
+
+    @Test
     void a_dial_is_turned_by_keys_by_typing_and_by_dragging_and_what_it_cannot_take_is_refused() throws Exception {
         try (Evening evening = trusted(Cell.code("a1", STAR), Cell.code("a2", "\"has \" + points"), Cell.code("a3", "\"alone\""))) {
             evening.untilDrawn("a3");
@@ -131,7 +152,7 @@ class DeskByHandTest {
             evening.robot.write("while (true) { }");
             evening.keys(KeyCode.CONTROL, KeyCode.ENTER);
             evening.until("it is being drawn", () -> evening.state("a2") instanceof CellState.Drawing);
-            assertThat(evening.words("standing-a2")).contains("drawing");
+            evening.until("it says so", () -> evening.words("standing-a2").contains("drawing"));
             evening.keys(KeyCode.ESCAPE);
             evening.untilFailed("a2");
             assertThat(evening.words("trouble-a2")).contains("Stopped");

@@ -7,13 +7,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.Callable;
-import org.calicograph.desk.results.PictureView;
 import org.calicograph.desk.study.Trust;
-import org.calicograph.drawing.Picture;
-import org.calicograph.drawing.PngPixels;
-import org.calicograph.fabric.Colour;
-import org.calicograph.geometry.Box;
-import org.calicograph.geometry.Transform;
 import org.calicograph.notebook.Cell;
 import org.calicograph.notebook.Notebook;
 import org.calicograph.notebook.NotebookFile;
@@ -38,7 +32,7 @@ class DeskTimes {
         if (trusted) {
             new Trust(folder.resolve("own"), folder.resolve("none")).grant(notebook);
         }
-        return Evening.with(folder.resolve("own"), file);
+        return Evening.asLived(folder.resolve("own"), file);
     }
 
     private static double median(int times, Callable<Double> measured) throws Exception {
@@ -54,55 +48,24 @@ class DeskTimes {
         return (System.nanoTime() - since) / 1e6;
     }
 
-    private static void say(String form, Object... values) {
+    static void say(String form, Object... values) {
         System.out.println(String.format(Locale.ROOT, form, values));
     }
 
     @Test
     void from_a_dial_to_the_picture() throws Exception {
         for (int patches : new int[] {400, 2000, 10_000}) {
-            String code = "import org.calicograph.geometry.*;\nimport org.calicograph.drawing.*;\nimport org.calicograph.fabric.*;\n"
-                    + "int shift = dial(\"shift\", 0, 100000, 0);\nvar parts = new java.util.ArrayList<Picture>();\n"
-                    + "for (int i = 0; i < " + patches + "; i++) {\n    double x = i % 100, y = i / 100;\n"
-                    + "    parts.add(Picture.of(org.calicograph.geometry.Path.rectangle(new Box(x, y, x + 1, y + 1)))"
-                    + ".filled(Colour.packed((i * 77 + shift) & 0xffffff)));\n}\nPicture.group(parts)";
-            try (Evening evening = evening("dial" + patches, List.of(Cell.code("a1", code)), true)) {
-                evening.untilDrawn("a1");
-                evening.until("it is painted", () -> evening.picture("a1").map(p -> p.paintings() > 0).orElse(false));
-                PictureView view = Evening.onFx(() -> evening.picture("a1").orElseThrow());
-                int[] at = {0};
-                double desk = median(TIMES, () -> {
-                    Picture before = Evening.onFx(view::picture);
-                    long painted = Evening.onFx(view::paintings);
-                    long start = System.nanoTime();
-                    Evening.onFx(() -> {
-                        evening.window.turn("shift", Integer.toString(++at[0]));
-                        return null;
-                    });
-                    evening.until("a new picture is on the screen", () -> view.picture() != before && view.paintings() > painted);
-                    return millis(start);
-                });
-                int w = (int) view.getWidth();
-                int h = (int) view.getHeight();
-                double scale = view.pixelsPerInch();
-                double plain = median(TIMES, () -> {
-                    long start = System.nanoTime();
-                    PngPixels.paint(picture(patches, ++at[0]), Transform.scale(scale), w, h, Colour.WHITE, false);
-                    return millis(start);
-                });
-                say("dial to screen, %d patches: %.1f ms; compiled and painted alone: %.1f ms; ratio %.2f", patches, desk, plain, desk / plain);
+            DialStages.say(patches);
+        }
+        for (int patches : new int[] {400, 2000, 10_000}) {
+            try (Evening evening = evening("dial" + patches, List.of(Cell.code("a1", DialRace.code(patches))), true);
+                    DialRace race = new DialRace(evening, patches)) {
+                race.run();
+                if (patches == 2000) {
+                    race.drag();
+                }
             }
         }
-    }
-
-    private static Picture picture(int patches, int shift) {
-        List<Picture> parts = new ArrayList<>();
-        for (int i = 0; i < patches; i++) {
-            double x = i % 100;
-            double y = i / 100;
-            parts.add(Picture.of(org.calicograph.geometry.Path.rectangle(new Box(x, y, x + 1, y + 1))).filled(Colour.packed((i * 77 + shift) & 0xffffff)));
-        }
-        return Picture.group(parts);
     }
 
     private static List<Cell> cells(int count) {

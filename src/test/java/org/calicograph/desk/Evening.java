@@ -6,6 +6,7 @@ import java.util.concurrent.Callable;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.TimeUnit;
 import java.util.function.BooleanSupplier;
+import java.util.function.UnaryOperator;
 import javafx.application.Platform;
 import javafx.scene.Node;
 import javafx.scene.Scene;
@@ -28,10 +29,10 @@ final class Evening implements AutoCloseable {
     final Stage stage;
     final DeskWindow window;
 
-    private Evening(Path own, Optional<Path> file) throws Exception {
+    private Evening(Path own, Optional<Path> file, UnaryOperator<SessionOptions> how) throws Exception {
         FxToolkit.registerPrimaryStage();
         stage = onFx(Stage::new);
-        SessionOptions session = SessionOptions.standard().withCache(Path.of("target/desk-cache").toAbsolutePath());
+        SessionOptions session = how.apply(SessionOptions.standard().withCache(Path.of("target/desk-cache").toAbsolutePath()));
         DeskOptions options = new DeskOptions(own, Path.of("notebooks").toAbsolutePath(), session);
         window = onFx(() -> {
             DeskWindow made = new DeskWindow(stage, options);
@@ -42,11 +43,16 @@ final class Evening implements AutoCloseable {
     }
 
     static Evening with(Path own, Path file) throws Exception {
-        return new Evening(own, Optional.of(file));
+        return new Evening(own, Optional.of(file), UnaryOperator.identity());
+    }
+
+    /** With kernels such as people have, which take longer to start and are quicker once warm. */
+    static Evening asLived(Path own, Path file) throws Exception {
+        return new Evening(own, Optional.of(file), SessionOptions::forDesk);
     }
 
     static Evening first(Path own) throws Exception {
-        return new Evening(own, Optional.empty());
+        return new Evening(own, Optional.empty(), UnaryOperator.identity());
     }
 
     static <T> T onFx(Callable<T> work) {

@@ -44,10 +44,15 @@ class CellsTest {
         long before = cells.evaluations();
         List<String> again = new ArrayList<>();
         List<Cells.Result> results = new ArrayList<>();
-        List<String> anew = cells.turn(Map.of("knots", "7"), List.of("t1", "t2", "t3"), new Cells.Turning() {
+        Turning.End end = cells.turn(Map.of("knots", "7"), List.of("t1", "t2", "t3"), new Turning() {
             @Override
             public void begins(String cell) {
                 again.add(cell);
+            }
+
+            @Override
+            public boolean sketched(String cell, org.calicograph.drawing.Exhibit exhibit, long began, long ran) {
+                return false;
             }
 
             @Override
@@ -55,7 +60,8 @@ class CellsTest {
                 results.add(result);
             }
         });
-        assertThat(anew).isEmpty();
+        assertThat(end.anew()).isEmpty();
+        assertThat(end.owed()).isEmpty();
         assertThat(again).containsExactly("t1", "t3");
         assertThat(words(results.get(1))).isEqualTo("75");
         assertThat(cells.evaluations()).isEqualTo(before);

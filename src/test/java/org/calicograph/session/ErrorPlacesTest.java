@@ -42,8 +42,8 @@ class ErrorPlacesTest {
         record R(int n) {/  int m() {/    return k;/  }/}  | 3 | 12 | There is no variable k here
         int f(int n) {/  return n +;/}           | 2 | 13 | illegal start of expression
         "abc".size()                             | 1 | 6 | There is no method size()
-        var g = List.of(1)/g.get(0)              | 1 | 19 | ';' expected
-        int h = (3;                              | 1 | 11 | expected
+        var g = List.of(1)/g.get(0)              | 1 | 19 | Java expects ';' here
+        int h = (3;                              | 1 | 11 | Java expects ')' here
         Strang s = null;                         | 1 | 1 | There is no class Strang here
         """)
     void a_compile_error_has_its_place(String text, int line, int column, String message) {

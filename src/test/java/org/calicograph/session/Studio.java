@@ -22,6 +22,8 @@ final class Studio implements AutoCloseable, SessionListener {
     final List<String> events = Collections.synchronizedList(new ArrayList<>());
     final List<String> threads = Collections.synchronizedList(new ArrayList<>());
 
+    final Map<String, Sketch> sketches = new java.util.concurrent.ConcurrentHashMap<>();
+
     private Studio(List<CellSource> cells, Map<String, String> dials, SessionOptions options) {
         this.session = Session.open(cells, dials, options, this);
     }
@@ -124,6 +126,11 @@ final class Studio implements AutoCloseable, SessionListener {
     public void stands(String cell, CellState state) {
         events.add(cell + " " + state.getClass().getSimpleName());
         threads.add(Thread.currentThread().getName());
+    }
+
+    @Override
+    public void sketched(String cell, Sketch sketch) {
+        sketches.put(cell, sketch);
     }
 
     @Override

@@ -10,6 +10,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.calicograph.drawing.Exhibit;
+import org.calicograph.drawing.Picture;
+import org.calicograph.drawing.View;
+import org.calicograph.fabric.Colour;
+import org.calicograph.geometry.Box;
 import org.calicograph.measure.Angle;
 import org.calicograph.measure.Length;
 import org.junit.jupiter.api.Test;
@@ -40,14 +44,21 @@ class MessagesTest {
     static List<Message> messages() {
         List<Message> all = new java.util.ArrayList<>(List.of(
                 new ToKernel.Scan(1, List.of("a1"), List.of("int a;")), new ToKernel.Evaluate(2, "a1", "x\ny", Map.of("d", "3"), List.of()),
-                new ToKernel.Turn(3, Map.of(), List.of("a1")), new ToKernel.Stop(), new ToKernel.Forget(List.of("a1")),
+                new ToKernel.Turn(3, Map.of(), List.of("a1"), "", List.of()), new ToKernel.Stop(), new ToKernel.Forget(List.of("a1")),
                 new ToKernel.Complete(4, "a1", List.of("b"), "t", 1), new ToKernel.Explain(5, "a1", List.of(), "t", 0), new ToKernel.Browse(6),
                 new FromKernel.Hello("t", true, 9), new FromKernel.Ready(List.of(new Catalogue.Broken("f", new Problem(PLACE, PLACE, "m")))),
                 new FromKernel.Scanned(1, List.of(new CellScan("a1", List.of(new CellScan.Declared("f", "f(int,)")), List.of("r"), List.of("w")))),
-                new FromKernel.Began(2, "a1"), new FromKernel.Turned(3, List.of("a1")),
+                new FromKernel.Began(2, "a1"), new FromKernel.Turned(3, List.of("a1"), List.of("a2")),
                 new FromKernel.Suggested(4, 2, List.of(new Suggestion("times(", true, Suggestion.Kind.METHOD))),
                 new FromKernel.Explained(5, List.of(new Signature("int f()", "about"))),
                 new FromKernel.Browsed(6, new Catalogue(List.of(new Catalogue.Entry("W", "a", "f", List.of(new Catalogue.Routine("int f()", "a", 3)))), List.of()))));
+        all.add(new ToKernel.Turn(3, Map.of("d", "3"), List.of("a1"), "/dev/shm/a", List.of(
+                new Easel("a1", 0, 640, 460, 1.5, Optional.of(new View(12, 3, 4)), Colour.WHITE), new Easel("a1", 1, 6, 4, 1, Optional.empty(), Colour.BLACK))));
+        all.add(new ToKernel.Check(7, "a1", "int a", List.of("a2"), List.of("int b;")));
+        all.add(new FromKernel.Checked(7, List.of(new Problem(PLACE, new Place(3, 9), "no"))));
+        all.add(new ToKernel.Deliver(4, List.of("a1")));
+        all.add(new FromKernel.Sketched(3, "a1", Exhibit.several(Exhibit.words("tide"), Exhibit.of(Picture.EMPTY, "Oyster Beds")),
+                List.of(new Painted(1, 24, 6, 4, new Box(0, 0, 3, 2))), 1, 2, 3));
         failures().forEach(f -> all.add(new FromKernel.Evaluated(2, "a1", Optional.of(f), false, "", "out", dials(), 77)));
         all.add(new FromKernel.Evaluated(2, "a1", Optional.empty(), true, "Star", "", List.of(), 77));
         return all;

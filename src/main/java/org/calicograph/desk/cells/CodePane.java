@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import javafx.animation.Animation;
 import javafx.animation.KeyFrame;
+import javafx.animation.PauseTransition;
 import javafx.animation.Timeline;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
@@ -23,9 +24,12 @@ import org.calicograph.desk.results.FailureNote;
 import org.calicograph.drawing.Exhibit;
 import org.calicograph.notebook.Saved;
 import org.calicograph.session.CellState;
+import org.calicograph.session.Sketch;
 import org.calicograph.wire.Dial;
+import org.calicograph.wire.Easel;
 import org.calicograph.wire.Failure;
 import org.calicograph.wire.Place;
+import org.calicograph.wire.Problem;
 
 /** A code cell: its text, how it stands, and what it came to; its dials beside it. */
 public final class CodePane extends CellPane {
@@ -33,10 +37,15 @@ public final class CodePane extends CellPane {
     private final CodeSlot slot;
     private final Label standing = new Label();
     private final VBox trouble = new VBox();
+    private final Checking checking;
+    /** What is said to be the trouble, if it is said of a text that was drawn or checked here. */
+    private Optional<Failure> told = Optional.empty();
     private final Label output = ExhibitPane.words("");
     private final ExhibitPane exhibit;
     private final Label folded = new Label();
     private final Timeline clock = new Timeline(new KeyFrame(Duration.millis(100), e -> tell()));
+    /** A cell that is drawn again at once, as when a dial turns, doesn't flicker through its states. */
+    private final PauseTransition patience = new PauseTransition(Duration.millis(250));
     private CellState state = new CellState.Undrawn();
     private boolean saved;
 
@@ -45,8 +54,9 @@ public final class CodePane extends CellPane {
         getStyleClass().add("code-cell");
         exhibit = new ExhibitPane(wishes::pointedAt);
         slot = new CodeSlot(id, text);
+        checking = new Checking(id, wishes.advice(), slot::text, this::checked);
         slot.onEdit(now -> {
-            mended();
+            written();
             wishes.edited(id, now);
         });
         slot.onWake(this::awake);
@@ -67,6 +77,7 @@ public final class CodePane extends CellPane {
         line.getStyleClass().add("standing-line");
         body.getChildren().addAll(slot, line);
         clock.setCycleCount(Animation.INDEFINITE);
+        patience.setOnFinished(e -> tellState());
         show(state);
     }
 
@@ -76,29 +87,54 @@ public final class CodePane extends CellPane {
                 wishes.chosen(id);
             }
         });
-        new Suggesting(id, editor, wishes);
+        new Suggesting(id, editor, wishes.advice());
     }
 
     /** How the cell stands now. What was drawn stays in sight until there is something newer. */
     public void show(CellState next) {
+        boolean shown = state instanceof CellState.Done || patience.getStatus() == Animation.Status.RUNNING;
         state = next;
-        if (next instanceof CellState.Drawing) {
+        if (next.pending() && shown) {
+            patience.playFromStart();
+            return;
+        }
+        tellState();
+        if (next instanceof CellState.Done done) {
+            saved = false;
+            checking.stop();
+            noTrouble();
+            result(done.exhibit(), done.output());
+        } else if (next instanceof CellState.Failed failed) {
+            saved = false;
+            checking.stop();
+            trouble(failed.failure());
+            result(Exhibit.NOTHING, failed.output());
+        }
+    }
+
+    /** What is being drawn because of a dial, as it looks by now. */
+    public void sketch(Sketch sketch) {
+        patience.playFromStart();
+        exhibit.sketch(sketch);
+    }
+
+    /** The frames of its pictures, for a kernel to paint for. */
+    public List<Easel> easels() {
+        return exhibit.easels(id);
+    }
+
+    private void tellState() {
+        patience.stop();
+        if (state instanceof CellState.Drawing) {
             clock.playFromStart();
         } else {
             clock.stop();
         }
         tell();
-        getStyleClass().removeIf(s -> s.startsWith("standing-"));
-        getStyleClass().add(Standing.style(next));
-        if (next instanceof CellState.Done done) {
-            saved = false;
-            trouble.getChildren().clear();
-            slot.mark(List.of());
-            result(done.exhibit(), done.output());
-        } else if (next instanceof CellState.Failed failed) {
-            saved = false;
-            trouble(failed.failure());
-            result(Exhibit.NOTHING, failed.output());
+        String style = Standing.style(state);
+        if (!getStyleClass().contains(style)) {
+            getStyleClass().removeIf(s -> s.startsWith("standing-"));
+            getStyleClass().add(style);
         }
     }
 
@@ -110,7 +146,7 @@ public final class CodePane extends CellPane {
     /** A result from the file, of a cell that is not drawn here. */
     public void show(Saved result) {
         saved = true;
-        trouble.getChildren().clear();
+        noTrouble();
         result.failure().ifPresent(why -> {
             Label label = new Label("\u2716  It failed when it was saved: " + why);
             label.setWrapText(true);
@@ -123,8 +159,26 @@ public final class CodePane extends CellPane {
         tell();
     }
 
-    /** What was wrong with another text is not said of this one. */
-    private void mended() {
+    /** What went wrong with another text is not said of this one; what the compiler said stays until it has looked again. */
+    private void written() {
+        if (!trouble.getChildren().isEmpty() && !(told.orElse(null) instanceof Failure.DoesNotCompile)) {
+            noTrouble();
+        }
+        checking.written();
+    }
+
+    private void checked(List<Problem> problems) {
+        if (problems.isEmpty()) {
+            noTrouble();
+        } else {
+            trouble(new Failure.DoesNotCompile(problems));
+            arrange();
+        }
+    }
+
+    private void noTrouble() {
+        told = Optional.empty();
+        slot.mark(List.of());
         if (!trouble.getChildren().isEmpty()) {
             trouble.getChildren().clear();
             arrange();
@@ -132,7 +186,10 @@ public final class CodePane extends CellPane {
     }
 
     private void trouble(Failure failure) {
-        trouble.getChildren().setAll(new FailureNote(failure, this::go));
+        if (!told.equals(Optional.of(failure))) {
+            told = Optional.of(failure);
+            trouble.getChildren().setAll(new FailureNote(failure, this::go));
+        }
         slot.mark(Marks.of(slot.text(), failure));
     }
 
@@ -181,10 +238,11 @@ public final class CodePane extends CellPane {
 
     @Override
     public void showText(String text) {
-        if (!text.equals(slot.text())) {
-            mended();
-        }
+        boolean other = !text.equals(slot.text());
         slot.show(text);
+        if (other) {
+            written();
+        }
     }
 
     @Override

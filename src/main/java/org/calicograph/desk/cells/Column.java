@@ -16,6 +16,7 @@ import javafx.scene.layout.VBox;
 import javafx.util.Duration;
 import org.calicograph.notebook.Cell;
 import org.calicograph.notebook.Notebook;
+import org.calicograph.wire.Easel;
 
 /** All cells, one beneath another. Those first seen are laid out at once, the others when nothing else is to be done. Editors are made for those near what is seen, when nothing else is to be done. */
 public final class Column extends ScrollPane {
@@ -149,6 +150,11 @@ public final class Column extends ScrollPane {
     /** Panes of code cells as far as they have been made. */
     public List<CodePane> codes() {
         return panes.values().stream().filter(p -> p instanceof CodePane).map(p -> (CodePane) p).toList();
+    }
+
+    /** The frames of all pictures in the column, for a kernel to paint for. */
+    public List<Easel> easels() {
+        return codes().stream().flatMap(p -> p.easels().stream()).toList();
     }
 
     public void showChosen(Optional<String> id) {

@@ -26,7 +26,7 @@ final class Suggesting {
 
     private final String cell;
     private final CodeEditor editor;
-    private final Wishes wishes;
+    private final Advice advice;
     private final ListView<Suggestion> list = new ListView<>();
     private final VBox explanation = new VBox(4);
     private final Popup popup = new Popup();
@@ -34,10 +34,10 @@ final class Suggesting {
     private int anchor;
     private long asked;
 
-    Suggesting(String cell, CodeEditor editor, Wishes wishes) {
+    Suggesting(String cell, CodeEditor editor, Advice advice) {
         this.cell = cell;
         this.editor = editor;
-        this.wishes = wishes;
+        this.advice = advice;
         list.getStyleClass().add("suggestions");
         list.setId("suggestions");
         list.setFocusTraversable(false);
@@ -113,7 +113,7 @@ final class Suggesting {
     private void ask() {
         long number = ++asked;
         String text = editor.getText();
-        wishes.complete(cell, text, editor.getCaretPosition()).thenAccept(found -> Platform.runLater(() -> {
+        advice.complete(cell, text, editor.getCaretPosition()).thenAccept(found -> Platform.runLater(() -> {
             if (number == asked && text.equals(editor.getText()) && editor.isFocused()) {
                 offer(found);
             }
@@ -147,7 +147,7 @@ final class Suggesting {
 
     private void explain() {
         String text = editor.getText();
-        wishes.explain(cell, text, editor.getCaretPosition()).thenAccept(found -> Platform.runLater(() -> {
+        advice.explain(cell, text, editor.getCaretPosition()).thenAccept(found -> Platform.runLater(() -> {
             if (text.equals(editor.getText()) && editor.isFocused()) {
                 tell(found);
             }

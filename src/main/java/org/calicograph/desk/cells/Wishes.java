@@ -1,10 +1,5 @@
 package org.calicograph.desk.cells;
 
-import java.util.List;
-import java.util.concurrent.CompletableFuture;
-import org.calicograph.session.Completions;
-import org.calicograph.wire.Signature;
-
 /** What a cell's pane may ask of the window. Everything is called on JavaFX's thread. */
 public interface Wishes {
 
@@ -24,7 +19,5 @@ public interface Wishes {
     /** A new cell behind this one. */
     void addBehind(String id, boolean code);
 
-    CompletableFuture<Completions> complete(String id, String text, int offset);
-
-    CompletableFuture<List<Signature>> explain(String id, String text, int offset);
+    Advice advice();
 }

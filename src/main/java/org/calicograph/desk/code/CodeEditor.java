@@ -25,7 +25,7 @@ public final class CodeEditor extends CodeArea {
         setUndoManager(UndoUtils.noOpUndoManager());
         setWrapText(false);
         setLine(text);
-        textProperty().addListener((all, before, now) -> edited(now));
+        textProperty().addListener((all, before, now) -> edited(before, now));
         caretPositionProperty().addListener((all, before, now) -> colour());
         focusedProperty().addListener((all, before, now) -> colour());
         addEventFilter(ScrollEvent.SCROLL, this::passOn);
@@ -59,6 +59,10 @@ public final class CodeEditor extends CodeArea {
         colour();
     }
 
+    List<Marks.Mark> marks() {
+        return marks;
+    }
+
     /** The line that the caret is on, from 1. */
     public int caretLine() {
         return getCurrentParagraph() + 1;
@@ -76,9 +80,9 @@ public final class CodeEditor extends CodeArea {
         replaceText(0, getLength(), text);
     }
 
-    private void edited(String text) {
+    private void edited(String before, String text) {
         if (!quiet) {
-            marks = List.of();
+            marks = Marks.moved(marks, before, text);
             colour();
             onEdit.accept(text);
         }

@@ -94,7 +94,7 @@ public final class CodeSlot extends StackPane {
             made.mark(marks);
             made.onEdit(now -> {
                 text = now;
-                marks = List.of();
+                marks = made.marks();
                 size();
                 onEdit.accept(now);
             });

@@ -54,6 +54,29 @@ public final class Marks {
         marks.add(new Mark(from, Math.max(from + 1, Math.min(end, text.length())), message));
     }
 
+    /** Marks of a text in one that comes of it by an edit: those that the edit touches are gone. */
+    static List<Mark> moved(List<Mark> marks, String before, String after) {
+        int most = Math.min(before.length(), after.length());
+        int head = 0;
+        while (head < most && before.charAt(head) == after.charAt(head)) {
+            head++;
+        }
+        int tail = 0;
+        while (tail < most - head && before.charAt(before.length() - 1 - tail) == after.charAt(after.length() - 1 - tail)) {
+            tail++;
+        }
+        int by = after.length() - before.length();
+        List<Mark> moved = new ArrayList<>();
+        for (Mark mark : marks) {
+            if (mark.end() < head) {
+                moved.add(mark);
+            } else if (mark.start() > before.length() - tail) {
+                moved.add(new Mark(mark.start() + by, mark.end() + by, mark.message()));
+            }
+        }
+        return List.copyOf(moved);
+    }
+
     /** The offset of a place; one beyond its line is the line's end. */
     public static int offset(String text, Place place) {
         int at = 0;

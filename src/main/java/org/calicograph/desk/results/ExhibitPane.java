@@ -7,6 +7,8 @@ import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.layout.VBox;
 import org.calicograph.drawing.Exhibit;
+import org.calicograph.session.Sketch;
+import org.calicograph.wire.Easel;
 
 /** What a cell's value looks like. A picture that takes another's place keeps its frame, its zoom and the keyboard. */
 public final class ExhibitPane extends VBox {
@@ -33,10 +35,7 @@ public final class ExhibitPane extends VBox {
         }
         List<Exhibit> parts = flat(next);
         List<Exhibit> before = flat(exhibit);
-        boolean alike = parts.size() == before.size() && !parts.isEmpty();
-        for (int i = 0; alike && i < parts.size(); i++) {
-            alike = parts.get(i).getClass() == before.get(i).getClass();
-        }
+        boolean alike = alike(parts, before);
         exhibit = next;
         if (!alike) {
             getChildren().setAll(parts.stream().map(this::node).toList());
@@ -51,6 +50,44 @@ public final class ExhibitPane extends VBox {
                 }
             }
         }
+    }
+
+    private static boolean alike(List<Exhibit> parts, List<Exhibit> others) {
+        boolean alike = parts.size() == others.size() && !parts.isEmpty();
+        for (int i = 0; alike && i < parts.size(); i++) {
+            alike = parts.get(i).getClass() == others.get(i).getClass();
+        }
+        return alike;
+    }
+
+    /** Shows a sketch of what will follow, unless that has another form than what is shown. */
+    public void sketch(Sketch sketch) {
+        List<Exhibit> parts = flat(sketch.rest());
+        List<Exhibit> before = flat(exhibit);
+        if (!alike(parts, before)) {
+            return;
+        }
+        exhibit = sketch.rest();
+        int picture = 0;
+        for (int i = 0; i < parts.size(); i++) {
+            if (parts.get(i) instanceof Exhibit.Drawn drawn) {
+                ((Framed) getChildren().get(i)).sketch(sketch.pictures().get(picture++), drawn.caption());
+            } else if (!parts.get(i).equals(before.get(i))) {
+                getChildren().set(i, node(parts.get(i)));
+            }
+        }
+    }
+
+    /** The frames of the pictures that are shown, for a kernel to paint for; none unless all have a size. */
+    public List<Easel> easels(String cell) {
+        List<Easel> easels = new ArrayList<>();
+        int pictures = 0;
+        for (Node child : getChildren()) {
+            if (child instanceof Framed framed) {
+                framed.view.easel(cell, pictures++).ifPresent(easels::add);
+            }
+        }
+        return easels.size() == pictures ? easels : List.of();
     }
 
     private static List<Exhibit> flat(Exhibit exhibit) {
@@ -109,7 +146,15 @@ public final class ExhibitPane extends VBox {
             caption(drawn.caption());
         }
 
+        void sketch(Sketch.Painting painting, String words) {
+            view.sketch(painting, words);
+            caption(words);
+        }
+
         private void caption(String text) {
+            if (text.equals(caption.getText()) && getChildren().contains(caption) != text.isBlank()) {
+                return;
+            }
             caption.setText(text);
             getChildren().remove(caption);
             if (!text.isBlank()) {

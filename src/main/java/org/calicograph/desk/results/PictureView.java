@@ -16,9 +16,12 @@ import javafx.scene.input.ScrollEvent;
 import javafx.scene.layout.Region;
 import javafx.util.Duration;
 import org.calicograph.drawing.Picture;
+import org.calicograph.drawing.View;
 import org.calicograph.fabric.Colour;
 import org.calicograph.geometry.Box;
 import org.calicograph.geometry.Point;
+import org.calicograph.session.Sketch;
+import org.calicograph.wire.Easel;
 
 /**
  * A picture in a frame. The wheel with Ctrl, or + and -, zooms; dragging or the arrow keys pan; 0 or a
@@ -30,6 +33,8 @@ public final class PictureView extends Region {
     private static final Colour PAPER = Colour.hex("#fffefb");
     private static final double TALLEST = 460;
     private static final double STEP = 40;
+    /** The frame around the pixels, which shows who has the keyboard. */
+    private static final double EDGE = 2;
 
     private final ImageView image = new ImageView();
     private final Painter painter = new Painter();
@@ -43,12 +48,16 @@ public final class PictureView extends Region {
     private double grabY;
     private long asked;
     private long shown;
+    /** True while what is shown is painted from a picture that isn't here yet. */
+    private boolean sketched;
 
     public PictureView(Picture picture, String caption) {
         this.picture = picture;
         this.box = picture.bounds();
         getStyleClass().add("picture");
         getChildren().add(image);
+        image.relocate(EDGE, EDGE);
+        image.setManaged(false);
         image.setPreserveRatio(false);
         setFocusTraversable(true);
         setAccessibleRole(AccessibleRole.IMAGE_VIEW);
@@ -78,17 +87,56 @@ public final class PictureView extends Region {
         onPoint = listener;
     }
 
-    /** Another picture in the same frame: plain at once, smoothed when no newer one follows. */
+    /** Another picture in the same frame: plain at once, smoothed when no newer one follows; one that was sketched is smoothed at once. */
     public void show(Picture next, String caption) {
-        boolean resized = !next.bounds().equals(box);
+        boolean wasSketched = sketched;
         picture = next;
-        box = next.bounds();
+        sketched = false;
         parts = Optional.empty();
+        frame(next.bounds(), caption);
+        if (wasSketched) {
+            paint(true);
+        } else {
+            quick();
+        }
+    }
+
+    /** Pixels in the place of a picture that follows before long. */
+    public void sketch(Sketch.Painting painting, String caption) {
+        sketched = true;
+        parts = Optional.empty();
+        settle.stop();
+        frame(painting.bounds(), caption);
+        put(painting.pixels(), painting.width(), painting.height(), ++asked);
+    }
+
+    private void frame(Box next, String caption) {
+        boolean resized = !next.equals(box);
+        box = next;
         describe(caption);
         if (resized) {
             requestLayout();
         }
-        quick();
+    }
+
+    /** This frame as a kernel has to know it to paint for it; empty while it has no size. */
+    Optional<Easel> easel(String cell, int part) {
+        double density = density();
+        int w = (int) Math.round(across() * density);
+        int h = (int) Math.round(down() * density);
+        return w < 2 || h < 2 ? Optional.empty() : Optional.of(new Easel(cell, part, w, h, density, chosen, PAPER));
+    }
+
+    private double across() {
+        return getWidth() - 2 * EDGE;
+    }
+
+    private double down() {
+        return getHeight() - 2 * EDGE;
+    }
+
+    private double density() {
+        return getScene() != null && getScene().getWindow() != null ? getScene().getWindow().getRenderScaleX() : 1;
     }
 
     public Picture picture() {
@@ -128,7 +176,7 @@ public final class PictureView extends Region {
     }
 
     private View view() {
-        return chosen.orElseGet(() -> View.fitting(box, getWidth(), getHeight()));
+        return chosen.orElseGet(() -> View.fitting(box, across(), down()));
     }
 
     private void look(View next) {
@@ -142,30 +190,29 @@ public final class PictureView extends Region {
     }
 
     private void paint(boolean smooth) {
-        if (getWidth() < 2 || getHeight() < 2) {
+        Optional<Easel> easel = easel("", 0);
+        if (sketched || easel.isEmpty()) {
             return;
         }
-        double density = getScene() != null && getScene().getWindow() != null ? getScene().getWindow().getRenderScaleX() : 1;
-        int w = (int) Math.round(getWidth() * density);
-        int h = (int) Math.round(getHeight() * density);
+        Easel to = easel.get();
         long number = ++asked;
-        painter.paint(new Painter.Request(picture, view().onto(density), w, h, PAPER, smooth, p -> Platform.runLater(() -> put(p, number))));
+        painter.paint(new Painter.Request(picture, view().onto(to.density()), to.width(), to.height(), PAPER, smooth,
+                p -> Platform.runLater(() -> put(p.pixels(), p.width(), p.height(), number))));
     }
 
-    private void put(Painter.Painting painting, long number) {
+    private void put(int[] pixels, int width, int height, long number) {
         if (number > shown) {
             shown = number;
-            PixelBuffer<IntBuffer> buffer = new PixelBuffer<>(painting.width(), painting.height(), IntBuffer.wrap(painting.pixels()),
-                    PixelFormat.getIntArgbPreInstance());
+            PixelBuffer<IntBuffer> buffer = new PixelBuffer<>(width, height, IntBuffer.wrap(pixels), PixelFormat.getIntArgbPreInstance());
             image.setImage(new WritableImage(buffer));
-            image.setFitWidth(getWidth());
-            image.setFitHeight(getHeight());
+            image.setFitWidth(across());
+            image.setFitHeight(down());
         }
     }
 
     private void scrolled(ScrollEvent event) {
         if (event.isShortcutDown()) {
-            look(view().zoomed(Math.pow(1.0025, event.getDeltaY()), event.getX(), event.getY()));
+            look(view().zoomed(Math.pow(1.0025, event.getDeltaY()), event.getX() - EDGE, event.getY() - EDGE));
             event.consume();
         }
     }
@@ -189,10 +236,13 @@ public final class PictureView extends Region {
     }
 
     private void pointed(MouseEvent event) {
+        if (sketched) {
+            return;
+        }
         if (parts.isEmpty()) {
             parts = Optional.of(PartFinder.of(picture));
         }
-        Point p = view().toInches(event.getX(), event.getY());
+        Point p = view().toInches(event.getX() - EDGE, event.getY() - EDGE);
         onPoint.accept(parts.get().at(p).map(Picture.Label::title).orElse(""));
     }
 
@@ -206,8 +256,8 @@ public final class PictureView extends Region {
         if (event.isShortcutDown() || event.isAltDown()) {
             return;
         }
-        double cx = getWidth() / 2;
-        double cy = getHeight() / 2;
+        double cx = across() / 2;
+        double cy = down() / 2;
         switch (event.getCode()) {
             case PLUS, EQUALS, ADD -> look(view().zoomed(1.25, cx, cy));
             case MINUS, SUBTRACT -> look(view().zoomed(0.8, cx, cy));

@@ -10,6 +10,7 @@ import org.calicograph.drawing.Pen;
 import org.calicograph.drawing.Picture;
 import org.calicograph.drawing.Table;
 import org.calicograph.fabric.Colour;
+import org.calicograph.drawing.View;
 import org.calicograph.geometry.Box;
 import org.calicograph.geometry.Path;
 import org.calicograph.geometry.Point;

@@ -1,0 +1,96 @@
+package org.calicograph.wire;
+
+import java.io.IOException;
+import java.nio.ByteOrder;
+import java.nio.IntBuffer;
+import java.nio.channels.FileChannel;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
+import java.util.List;
+
+/**
+ * Memory that an editor and its kernel share, for pixels on their way to the screen: a picture of a
+ * thousand pixels square goes through a socket in milliseconds, and through here in the time of two
+ * copies. The editor makes it, the kernel writes on it, and a message says when there is something to
+ * read; the editor has read it before it asks for more.
+ *
+ * <p>It is a file in memory where the system has such a folder, else in the one for temporary files. The
+ * kernel takes away its name as soon as it has opened it, so that nothing is left however the two end.
+ */
+public final class Slate {
+
+    private static final Path MEMORY = Path.of("/dev/shm");
+
+    private final Path path;
+    private final IntBuffer pixels;
+
+    private Slate(Path path, IntBuffer pixels) {
+        this.path = path;
+        this.pixels = pixels;
+    }
+
+    /** A new one with room for all these frames, each at its {@link #at place}. */
+    public static Slate with(List<Easel> easels) throws IOException {
+        boolean inMemory = Files.isDirectory(MEMORY) && Files.isWritable(MEMORY);
+        Path file = inMemory ? Files.createTempFile(MEMORY, "calicograph", ".slate") : Files.createTempFile("calicograph", ".slate");
+        file.toFile().deleteOnExit();
+        long room = 0;
+        for (Easel easel : easels) {
+            room += easel.pixels();
+        }
+        return mapped(file, 4 * Math.max(1, room));
+    }
+
+    /** One that the other side has made. */
+    public static Slate at(Path file) throws IOException {
+        Slate slate = mapped(file, Files.size(file));
+        try {
+            Files.delete(file);
+        } catch (IOException e) {
+            return slate; // Some systems keep the name as long as it is open; the editor deletes it as it ends.
+        }
+        return slate;
+    }
+
+    private static Slate mapped(Path file, long bytes) throws IOException {
+        try (FileChannel channel = FileChannel.open(file, StandardOpenOption.READ, StandardOpenOption.WRITE)) {
+            return new Slate(file, channel.map(FileChannel.MapMode.READ_WRITE, 0, bytes).order(ByteOrder.nativeOrder()).asIntBuffer());
+        }
+    }
+
+    public Path path() {
+        return path;
+    }
+
+    /** True if the frames fit. */
+    public boolean holds(List<Easel> easels) {
+        return easels.isEmpty() || at(easels, easels.size()) <= pixels.capacity();
+    }
+
+    /** True if it has such pixels. */
+    public boolean holds(Painted painted) {
+        return painted.at() >= 0 && painted.width() > 0 && painted.height() > 0
+                && painted.at() + (long) painted.width() * painted.height() <= pixels.capacity();
+    }
+
+    /** Where the pixels of one of these frames begin. */
+    public static int at(List<Easel> easels, int which) {
+        long at = 0;
+        for (Easel easel : easels.subList(0, which)) {
+            at += easel.pixels();
+        }
+        return Math.toIntExact(at);
+    }
+
+    public void write(int at, int[] from) {
+        pixels.put(at, from);
+    }
+
+    /** @param painted what it {@link #holds} */
+    public int[] read(Painted painted) {
+        int[] all = new int[painted.width() * painted.height()];
+        pixels.get(painted.at(), all);
+        return all;
+    }
+}
