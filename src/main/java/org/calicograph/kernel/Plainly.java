@@ -19,6 +19,8 @@ final class Plainly {
     private static final Pattern CONVERT = Pattern.compile("incompatible types: (?:possible lossy conversion from )?(.+?) (?:cannot be converted )?to (.+)");
     private static final Pattern APPLY = Pattern.compile("(?s)(?:method|constructor) (\\w+) in (?:class|record|interface|enum) ([\\w.<>,]+) cannot be applied to given types;"
             + ".*?required:(.*?)found:(.*?)reason:.*");
+    private static final Pattern NONE_SUITS = Pattern.compile("no suitable (?:method|constructor) found for (\\w+)\\((.*)\\)");
+    private static final Pattern NOT_THIS = Pattern.compile("(?m)^\\s*(?:method|constructor) .*?\\((.*)\\) is not applicable");
     private static final Pattern EXPECTED = Pattern.compile("(.+) expected");
     private static final int NEAR = 2;
 
@@ -74,6 +76,16 @@ final class Plainly {
             String required = bare(apply.group(3)).replace("no arguments", "").replace(",", ", ");
             String found = bare(apply.group(4)).replace("no arguments", "").replace(",", ", ");
             return apply.group(1) + " takes (" + required + "), and here it is given (" + found + ").";
+        }
+        Matcher none = NONE_SUITS.matcher(line);
+        if (none.matches()) {
+            Set<String> ways = new LinkedHashSet<>();
+            Matcher each = NOT_THIS.matcher(one);
+            while (each.find()) {
+                ways.add("(" + bare(each.group(1)).replace(",", ", ") + ")");
+            }
+            String given = none.group(2).equals("no arguments") ? "" : bare(none.group(2)).replace(",", ", ");
+            return none.group(1) + " can't be given (" + given + ")." + (ways.isEmpty() ? "" : " It takes " + String.join(" or ", ways) + ".");
         }
         Matcher convert = CONVERT.matcher(line);
         if (convert.matches()) {

@@ -81,10 +81,12 @@ class CheckingTest {
         assertThat(words("int n = 2.5;")).contains("This is a double where an int is wanted.").contains("(int)");
         assertThat(words("Region.rectangle(inches(2), inches(3)).boundss()")).contains("Did you mean bounds?");
         assertThat(words("Regoin.rectangle(inches(2), inches(3))")).contains("Did you mean Region?");
+        assertThat(words("int twice(int n) {\n    return 2 * n;\n}\ntwice(\"low\")")).contains("a String where an int is wanted");
+        assertThat(words("Length.inches(2).times(\"two\", 3)")).isNotBlank();
         assertThat(words("inch(3)")).contains("There is no method inch(int) here");
         assertThat(words("String s = \"low;")).contains("Put \" behind the last");
         assertThat(words("int f(int n) {\n}")).contains("Add a return");
-        assertThat(words("inches(\"two\")")).isNotBlank();
+        assertThat(words("inches(true)")).contains("inches can't be given (boolean). It takes (");
     }
 
     @Test
