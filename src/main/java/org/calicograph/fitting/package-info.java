@@ -12,7 +12,15 @@
  * {@link org.calicograph.fitting.Fitting}. Where there is none, the fit says why in one sentence and
  * offers the nearest that can.
  *
- * <p>The cost is one step for each unit size and each count along a side, and one for each pair of counts
+ * <p><b>Appliquéd borders.</b> A {@link org.calicograph.fitting.MotifFit} spaces motifs and swags along a
+ * line: every spacing in whole steps, every count, and what is left for a motif that turns the corner.
+ * <b>Printed borders.</b> A {@link org.calicograph.fitting.StripeFit} says where to cut strips so that the
+ * print mirrors at every mitre, which sizes let it, and what cloth it takes. Both are complete, ranked by
+ * the criteria stated in their solutions, and where there is none give the reason and the nearest
+ * {@link org.calicograph.fitting.Change}s. {@link org.calicograph.fitting.BorderStrips} gives the lengths
+ * to cut for plain borders.
+ *
+ * <p>The cost of a fit is one step for each unit size and each count along a side, and one for each pair of counts
  * that go with the same unit size.
  */
 package org.calicograph.fitting;
