@@ -16,9 +16,7 @@ import org.calicograph.workshop.FabricCut;
 import org.calicograph.workshop.Finishing;
 import org.calicograph.workshop.SewingPlan;
 import org.calicograph.workshop.layout.LayoutPicture;
-import org.calicograph.workshop.pieces.CutMethod;
 import org.calicograph.workshop.pieces.CuttingRules;
-import org.calicograph.workshop.pieces.Piece;
 
 /**
  * A booklet that a stranger can sew a quilt from.
@@ -74,13 +72,8 @@ public record Booklet(Quilt quilt, CuttingRules rules, Paper paper) implements D
         finishing(flow);
         label(flow);
         List<Picture> pages = new ArrayList<>(flow.pages());
-        List<Piece> templates = cutting.fabrics().stream().flatMap(f -> f.pieces().stream())
-                .filter(p -> p.method() instanceof CutMethod.Template).toList();
-        if (!templates.isEmpty()) {
-            for (Picture p : TemplateSheets.pages(templates, rules.seam(), paper, false)) {
-                pages.add(p.over(PageFlow.sheet(paper)));
-            }
-        }
+        Templates.of(quilt.title(), cutting.fabrics().stream().flatMap(f -> f.pieces().stream()).toList(), rules).on(paper).pages()
+                .forEach(p -> pages.add(p.over(PageFlow.sheet(paper))));
         return List.copyOf(pages);
     }
 

@@ -4,7 +4,7 @@
  * <p>{@link org.calicograph.book.Booklet} puts the chapters together from what the workshop knows.
  * {@link org.calicograph.book.PageFlow} sets headings, paragraphs, tables and pictures on pages: a
  * heading never stands alone at the foot of a page, a table's head is repeated, a picture is never cut.
- * {@link org.calicograph.book.TemplateSheets} puts small templates whole on a page; every page is a
+ * {@link org.calicograph.book.Templates} puts small templates whole on a page; every page is a
  * {@link org.calicograph.drawing.Picture} at the paper's own size.
  */
 package org.calicograph.book;

@@ -56,10 +56,27 @@ public record Tiling(Paper paper, Length margin, Length overlap, boolean mirrore
      * @throws IllegalArgumentException if the picture needs more than {@link #MOST_PAGES}
      */
     public List<Picture> pages(String title, Picture picture) {
+        return pages(title, picture, picture.bounds());
+    }
+
+    /** The sides of a page's window less the overlap: where the next page's begins. */
+    public double stepAcross() {
+        return step(paper.width());
+    }
+
+    public double stepDown() {
+        return step(paper.height());
+    }
+
+    /**
+     * The same for a picture that is to lie in a frame: a frame of whole {@linkplain #stepAcross steps} has its
+     * pages' joins along them.
+     */
+    public List<Picture> pages(String title, Picture picture, Box frame) {
         Picture whole = mirrored ? picture.transformed(Transform.mirrorAcross(0)) : picture;
-        Box all = whole.bounds();
-        int columns = count(all.width(), step(paper.width()));
-        int rows = count(all.height(), step(paper.height()));
+        Box all = mirrored ? frame.transformed(Transform.mirrorAcross(0)) : frame;
+        int columns = count(all.width(), stepAcross());
+        int rows = count(all.height(), stepDown());
         if ((long) columns * rows > MOST_PAGES) {
             throw new IllegalArgumentException("'" + title + "' is " + Length.inches(all.width()) + " x " + Length.inches(all.height())
                     + " and needs " + (long) columns * rows + " pages of " + paper.name() + "; print a part of it, or use larger paper");
@@ -105,8 +122,8 @@ public record Tiling(Paper paper, Length margin, Length overlap, boolean mirrore
 
     /** The tiles as a whole are centred on the picture. */
     private Box window(Box all, int column, int row) {
-        double across = step(paper.width());
-        double down = step(paper.height());
+        double across = stepAcross();
+        double down = stepDown();
         double over = overlap.inInches();
         double left = all.centre().x() - (count(all.width(), across) * across + over) / 2 + column * across;
         double top = all.centre().y() - (count(all.height(), down) * down + over) / 2 + row * down;
@@ -148,11 +165,19 @@ public record Tiling(Paper paper, Length margin, Length overlap, boolean mirrore
         double size = Math.min(0.14, Math.max(0.08, m * 0.3));
         parts.add(lettering(title + ", page " + tile.name() + (mirrored ? ", mirrored" : ""), m, line, size, Picture.Anchor.START));
         parts.add(lettering("join on the dashed lines, cross on cross; print at 100 %", right, line, size * 0.8, Picture.Anchor.END));
-        neighbour(tile, tiles, 1, 0).ifPresent(n -> parts.add(lettering(n + " >", right - half - 0.05, m + w.height() * 0.25, 0.12, Picture.Anchor.END)));
-        neighbour(tile, tiles, -1, 0).ifPresent(n -> parts.add(lettering("< " + n, m + half + 0.05, m + w.height() * 0.25, 0.12, Picture.Anchor.START)));
-        neighbour(tile, tiles, 0, 1).ifPresent(n -> parts.add(lettering("below: " + n, m + w.width() * 0.25, bottom - half - 0.06, 0.12, Picture.Anchor.MIDDLE)));
-        neighbour(tile, tiles, 0, -1).ifPresent(n -> parts.add(lettering("above: " + n, m + w.width() * 0.25, m + half + 0.16, 0.12, Picture.Anchor.MIDDLE)));
+        // In the margin, clear of the lines, unless there is none.
+        double out = m >= 0.4 ? 0.05 : -half - 0.05;
+        double side = m + w.height() * 0.25;
+        neighbour(tile, tiles, 1, 0).ifPresent(n -> parts.add(lettering(n + " >", right + out, side, 0.11, anchor(out > 0))));
+        neighbour(tile, tiles, -1, 0).ifPresent(n -> parts.add(lettering("< " + n, m - out, side, 0.11, anchor(out < 0))));
+        double middle = m + w.width() * 0.5;
+        neighbour(tile, tiles, 0, 1).ifPresent(n -> parts.add(lettering("below: " + n, middle, bottom + (out > 0 ? 0.16 : out), 0.11, Picture.Anchor.MIDDLE)));
+        neighbour(tile, tiles, 0, -1).ifPresent(n -> parts.add(lettering("above: " + n, middle, out > 0 ? m - 0.05 : m - out + 0.1, 0.11, Picture.Anchor.MIDDLE)));
         return Picture.group(parts);
+    }
+
+    private static Picture.Anchor anchor(boolean start) {
+        return start ? Picture.Anchor.START : Picture.Anchor.END;
     }
 
     private static java.util.Optional<String> neighbour(Tile tile, List<Tile> tiles, int right, int down) {

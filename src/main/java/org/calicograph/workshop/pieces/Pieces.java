@@ -1,6 +1,7 @@
 package org.calicograph.workshop.pieces;
 
 import java.util.ArrayList;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -16,6 +17,7 @@ import org.calicograph.quilt.Block;
 import org.calicograph.quilt.Patch;
 import org.calicograph.quilt.Patchwork;
 import org.calicograph.quilt.Placed;
+import org.calicograph.workshop.piecing.Notch;
 
 /** The pieces of a patchwork: its patches with congruent ones counted together. */
 public final class Pieces {
@@ -25,15 +27,22 @@ public final class Pieces {
     private static final class Group {
         private final Fabric fabric;
         private final Region shape;
+        private final List<Notch> notches;
         private final List<String> ids = new ArrayList<>();
 
-        Group(Fabric fabric, Region shape) {
+        Group(Fabric fabric, Region shape, List<Notch> notches) {
             this.fabric = fabric;
             this.shape = shape;
+            this.notches = notches;
+        }
+
+        Group transformed(Transform t) {
+            return new Group(fabric, shape.transformed(t), notches.stream().map(n -> n.transformed(t)).toList());
         }
     }
 
     private final Map<Kind, Group> groups = new LinkedHashMap<>();
+    private final Map<Block, Map<String, List<Notch>>> notches = new IdentityHashMap<>();
 
     private Pieces() { }
 
@@ -41,17 +50,43 @@ public final class Pieces {
     public static List<Piece> of(Patchwork work, CuttingRules rules) {
         Pieces pieces = new Pieces();
         pieces.walk("", work, Transform.IDENTITY);
-        List<Group> ordered = new ArrayList<>(pieces.groups.values());
+        List<Group> ordered = pieces.merged(rules);
         List<String> fabrics = ordered.stream().map(g -> g.fabric.name()).distinct().toList();
         ordered.sort(java.util.Comparator.comparingInt((Group g) -> fabrics.indexOf(g.fabric.name()))
                 .thenComparingDouble(g -> -Math.rint(1000 * g.shape.area().squareInches())));
         List<Piece> out = new ArrayList<>();
         for (Group g : ordered) {
             Box box = g.shape.bounds();
-            Region at = g.shape.transformed(Transform.move(-box.left(), -box.top()));
-            out.add(new Piece(letter(out.size()), g.fabric, at, RotaryRules.of(at, rules), g.ids));
+            Group at = g.transformed(Transform.move(-box.left(), -box.top()));
+            out.add(new Piece(letter(out.size()), g.fabric, at.shape, RotaryRules.of(at.shape, rules), g.ids, at.notches));
         }
         return List.copyOf(out);
+    }
+
+    /**
+     * The groups; those that need a template and differ in nothing but how they lie to the grain are one:
+     * the same template serves them all. A template with no edge on the grain takes it along its own
+     * length (common practice).
+     */
+    private List<Group> merged(CuttingRules rules) {
+        Map<Object, List<Group>> alike = new LinkedHashMap<>();
+        groups.forEach((kind, group) -> {
+            alike.computeIfAbsent(isTemplate(group, rules) ? List.of(kind.fabric, kind.outline.steps()) : kind, k -> new ArrayList<>())
+                    .add(group);
+        });
+        List<Group> out = new ArrayList<>();
+        for (List<Group> same : alike.values()) {
+            Group first = same.get(0);
+            boolean stays = same.size() == 1 && (!isTemplate(first, rules) || Lengthwise.hasEdgeOnGrain(first.shape));
+            Group one = stays ? first : first.transformed(Lengthwise.turn(first.shape));
+            same.stream().filter(g -> g != one).forEach(g -> one.ids.addAll(g.ids));
+            out.add(one);
+        }
+        return out;
+    }
+
+    private static boolean isTemplate(Group group, CuttingRules rules) {
+        return RotaryRules.of(group.shape, rules) instanceof CutMethod.Template;
     }
 
     /** A to Z, then AA, AB and so on. */
@@ -68,10 +103,12 @@ public final class Pieces {
         }
         Block block = (Block) work;
         Transform toGrain = toGrain(block, place);
+        Map<String, List<Notch>> marks = notches.computeIfAbsent(block, Notch::of);
         for (Patch p : block.patches()) {
             Region lying = p.shape().transformed(toGrain);
             Kind kind = new Kind(p.fabric().name(), Outline.of(lying.outer()));
-            groups.computeIfAbsent(kind, k -> new Group(p.fabric(), lying)).ids.add(prefix + p.id());
+            groups.computeIfAbsent(kind, k -> new Group(p.fabric(), p.shape(), marks.getOrDefault(p.id(), List.of())).transformed(toGrain))
+                    .ids.add(prefix + p.id());
         }
     }
 

@@ -16,6 +16,7 @@ import org.calicograph.geometry.Segment;
 final class Neighbours {
 
     static final double TOUCH = 2e-3;
+    private static final int STEPS = 64;
 
     private final List<Map<Integer, List<Segment>>> shared = new ArrayList<>();
 
@@ -69,24 +70,53 @@ final class Neighbours {
         }
     }
 
-    /** The part of one curve that lies on the other, told by points along it. */
+    /** What two curves share: the one that lies on the other whole, else the part of the first that does. */
     private static void curved(Segment a, Segment b, List<Segment> into) {
-        int steps = 64;
+        double[] first = onOther(a, b);
+        if (first[1] - first[0] == 1) {
+            into.add(a);
+            return;
+        }
+        double[] second = onOther(b, a);
+        if (second[1] - second[0] == 1) {
+            into.add(b);
+        } else if (first[1] - first[0] > 1.5 / STEPS) {
+            into.add(a.between(first[0], first[1]));
+        }
+    }
+
+    /** The longest stretch of a curve that lies on another, as shares, told by points along it: curves that cross share none. */
+    private static double[] onOther(Segment a, Segment b) {
         int start = 0;
         int first = 0;
         int last = 0;
-        // The longest run of points in a row: curves that meet at both ends alone share nothing.
-        for (int i = 0; i <= steps; i++) {
-            if (!isOn(a.at((double) i / steps), b)) {
+        for (int i = 0; i <= STEPS; i++) {
+            if (!isOn(a.at((double) i / STEPS), b)) {
                 start = i + 1;
             } else if (i - start > last - first) {
                 first = start;
                 last = i;
             }
         }
-        if (last - first >= 2) {
-            into.add(first == 0 && last == steps ? a : a.between((double) first / steps, (double) last / steps));
+        return last - first < 2 ? new double[] {0, 0} : new double[] {edge(a, b, first, -1), edge(a, b, last, 1)};
+    }
+
+    /** Where the stretch really ends, between a point that is on the other curve and the next, which isn't. */
+    private static double edge(Segment a, Segment b, int at, int way) {
+        double on = (double) at / STEPS;
+        if (at == 0 && way < 0 || at == STEPS && way > 0) {
+            return on;
         }
+        double off = (double) (at + way) / STEPS;
+        for (int i = 0; i < 20; i++) {
+            double half = (on + off) / 2;
+            if (isOn(a.at(half), b)) {
+                on = half;
+            } else {
+                off = half;
+            }
+        }
+        return on;
     }
 
     private static boolean isOn(Point p, Segment curve) {
