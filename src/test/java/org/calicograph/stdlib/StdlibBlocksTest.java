@@ -91,6 +91,17 @@ class StdlibBlocksTest {
         }
     }
 
+    /** Borders and motifs are not counted; every routine says where its drafting rule comes from. */
+    @Test
+    void there_are_at_least_64_blocks_and_each_names_the_source_of_its_drafting() throws java.io.IOException {
+        List<String> names = CompiledStdlib.names().stream().filter(n -> !n.endsWith("Border") && !n.endsWith("Motifs")).toList();
+        assertThat(names).hasSizeGreaterThanOrEqualTo(64);
+        for (String name : names) {
+            String source = java.nio.file.Files.readString(CompiledStdlib.FOLDER.resolve(name + ".java"));
+            assertThat(source).as(name).containsPattern("Drafting:(?s).*(common practice|[Tt]extbook|from memory)");
+        }
+    }
+
     @Test
     void there_are_at_least_twelve_traditional_blocks_and_a_border() {
         assertThat(blocks(inches(12)).map(Patchwork::name).distinct().count()).isGreaterThanOrEqualTo(18);
