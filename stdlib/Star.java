@@ -4,6 +4,8 @@ import static org.calicograph.fabric.Role.*;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
+import org.calicograph.drawing.Table;
 import org.calicograph.fabric.Role;
 import org.calicograph.geometry.Path;
 import org.calicograph.geometry.Point;
@@ -51,6 +53,61 @@ public record Star(int points, int skip) {
     /** The inner corners' distance from the middle, as a share of the tips'. */
     public double innerShare() {
         return Math.cos(Math.PI * skip / points) / Math.cos(Math.PI * (skip - 1) / points);
+    }
+
+    /** The angle in the ground at each inner corner, from one point's edge to the next one's: 180 - 360 (skip - 1) / points. */
+    public Angle notch() {
+        return Angle.degrees(180 - 360.0 * (skip - 1) / points);
+    }
+
+    /** In how many separate lines the star is drawn: the greatest number that goes into points and skip. */
+    public int figures() {
+        int a = points;
+        int b = skip;
+        while (b > 0) {
+            int rest = a % b;
+            a = b;
+            b = rest;
+        }
+        return a;
+    }
+
+    /** A whole line from tip to tip, as a share of the radius. */
+    public double lineShare() {
+        return 2 * Math.sin(Math.PI * skip / points);
+    }
+
+    /** An edge from a tip to an inner corner, as a share of the radius. */
+    public double edgeShare() {
+        double r = innerShare();
+        return Math.sqrt(1 + r * r - 2 * r * Math.cos(Math.PI / points));
+    }
+
+    /** What the star covers, as a share of the radius squared. */
+    public double areaShare() {
+        return points * innerShare() * Math.sin(Math.PI / points);
+    }
+
+    /** Every angle and measure of the star, its tips on a circle of the given finished width. */
+    public Table report(Length diameter) {
+        double r = diameter.inInches() / 2;
+        Angle part = Angle.turn(1, points);
+        Table table = Table.of("Star of " + points + " points, each joined to the one " + skip + " further on, " + diameter + " across", "what", "value")
+                .row("angle at a tip", tip())
+                .row("half of a tip: a patch's sharp angle", tip().dividedBy(2))
+                .row("a patch's angle in the middle", part.dividedBy(2))
+                .row("a patch's third angle", Angle.HALF.minus(tip().dividedBy(2)).minus(part.dividedBy(2)))
+                .row("turn from one tip to the next", part)
+                .row("angle of the star at an inner corner", Angle.FULL.minus(notch()))
+                .row("angle of the ground at an inner corner", notch())
+                .row("lines drawn without lifting the pencil", figures());
+        return table.row("tips from the middle", decimal(r)).row("inner corners from the middle", decimal(r * innerShare()))
+                .row("edge from tip to inner corner", decimal(r * edgeShare())).row("whole line from tip to tip", decimal(r * lineShare()))
+                .row("area, square inches", Math.rint(1e4 * r * r * areaShare()) / 1e4);
+    }
+
+    private static String decimal(double inches) {
+        return String.format(Locale.ROOT, "%.4f in", inches);
     }
 
     /** The star with its tips on a circle of the given finished width, the first tip upwards. */
