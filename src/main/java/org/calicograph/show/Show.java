@@ -18,6 +18,7 @@ import org.calicograph.geometry.Path;
 import org.calicograph.geometry.Region;
 import org.calicograph.geometry.Segment;
 import org.calicograph.quilt.Medallion;
+import org.calicograph.quilt.Applique;
 import org.calicograph.quilt.Patch;
 import org.calicograph.quilt.Patchwork;
 import org.calicograph.quilt.Quilt;
@@ -59,6 +60,9 @@ public final class Show {
         }
         if (value instanceof Trimming trimming) {
             return Exhibit.several(of(trimming.top()), Exhibit.words(trimming.caution()));
+        }
+        if (value instanceof Applique applique) {
+            return Exhibit.of(PatchworkPicture.of(applique.block()), applique.toString());
         }
         if (value instanceof Optional<?> optional) {
             return optional.map(Show::of).orElse(Exhibit.NOTHING);

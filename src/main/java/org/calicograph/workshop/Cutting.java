@@ -8,6 +8,8 @@ import org.calicograph.drawing.Drawable;
 import org.calicograph.drawing.Exhibit;
 import org.calicograph.drawing.Table;
 import org.calicograph.fabric.Fabric;
+import org.calicograph.measure.Length;
+import org.calicograph.quilt.Applique;
 import org.calicograph.quilt.Patchwork;
 import org.calicograph.quilt.Quilt;
 import org.calicograph.workshop.layout.Blank;
@@ -52,14 +54,28 @@ public record Cutting(String title, CuttingRules rules, List<FabricCut> fabrics)
         return of(work.name(), work, rules, List.of(), LayoutSearch.USUAL);
     }
 
+    /** For shapes laid on a ground, their edges turned under by 3/16 in (common practice for needle-turn work). */
+    public static Cutting of(Applique applique) {
+        return of(applique, CuttingRules.INCH, Length.inches(3, 16));
+    }
+
+    /** The same with another allowance; nothing where raw edges are fused. */
+    public static Cutting of(Applique applique, CuttingRules rules, Length turnUnder) {
+        return of(applique.name(), Pieces.of(applique, rules, turnUnder), rules, List.of(), LayoutSearch.USUAL);
+    }
+
     /**
      * @param directed fabrics whose print must stand the way it does in the quilt: no quarter turns
      * @param search   how hard to look for short layouts
      * @throws IllegalArgumentException if a piece is too large for the cloth, naming it and the repair
      */
     public static Cutting of(String title, Patchwork work, CuttingRules rules, List<Fabric> directed, LayoutSearch search) {
+        return of(title, Pieces.of(work, rules), rules, directed, search);
+    }
+
+    private static Cutting of(String title, List<Piece> all, CuttingRules rules, List<Fabric> directed, LayoutSearch search) {
         Map<String, List<Piece>> byFabric = new LinkedHashMap<>();
-        for (Piece p : Pieces.of(work, rules)) {
+        for (Piece p : all) {
             byFabric.computeIfAbsent(p.fabric().name(), f -> new ArrayList<>()).add(p);
         }
         List<FabricCut> cuts = new ArrayList<>();

@@ -33,8 +33,9 @@ public record FabricCut(Fabric fabric, List<Piece> pieces, Layout layout, Yardag
         Table table = Table.of("Cutting: " + fabric.name(), "Piece", "Pieces", "Shape", "Finished", "Cut from", "Exact", "How");
         for (Piece p : pieces) {
             CutMethod m = p.method();
-            String from = m instanceof CutMethod.Template ? "template " + p.letter() : sizes(m.dimensions(), rules, false);
-            String exact = m instanceof CutMethod.Template ? "" : sizes(m.dimensions(), rules, true);
+            boolean template = m instanceof CutMethod.Template || m instanceof CutMethod.Laid;
+            String from = template ? "template " + p.letter() : sizes(m.dimensions(), rules, false);
+            String exact = template ? "" : sizes(m.dimensions(), rules, true);
             table = table.row(p.letter(), p.count(), m.shape(), p.size(rules), count(p, rules) + from, exact, m.instruction());
         }
         return table;

@@ -78,4 +78,27 @@ public sealed interface CutMethod {
             return java.util.Collections.nCopies(wanted, new Run(across, along, 1));
         }
     }
+
+    /**
+     * A shape that is laid on a ground: cut by template with an allowance that is turned under.
+     *
+     * @param turnUnder the allowance, which is no seam; nothing where raw edges are fused
+     */
+    record Laid(String shape, Length turnUnder, Length across, Length along) implements CutMethod {
+        @Override
+        public List<Dimension> dimensions() {
+            return List.of();
+        }
+
+        @Override
+        public String instruction() {
+            return turnUnder.isZero() ? "Cut by template along the line itself, and lay it on the ground."
+                    : "Cut by template, " + turnUnder + " outside the line; turn that under when it is laid on the ground.";
+        }
+
+        @Override
+        public List<Run> runs(int wanted, Length width) {
+            return java.util.Collections.nCopies(wanted, new Run(across, along, 1));
+        }
+    }
 }

@@ -28,9 +28,10 @@ public record Piece(String letter, Fabric fabric, Region finished, CutMethod met
         return patches.size();
     }
 
-    /** The cutting line, with the seam allowance on. */
+    /** The cutting line, with the seam allowance on; a shape to be laid on a ground has its own allowance instead. */
     public Region cutOutline(Length seam) {
-        return CutOutline.of(finished, seam);
+        Length allowance = method instanceof CutMethod.Laid laid ? laid.turnUnder() : seam;
+        return allowance.isZero() ? finished : CutOutline.of(finished, allowance);
     }
 
     /** True if one template serves both, grain and notches too. */

@@ -12,6 +12,8 @@ import org.calicograph.geometry.Region;
 import org.calicograph.geometry.Segment;
 import org.calicograph.geometry.Transform;
 import org.calicograph.measure.Angle;
+import org.calicograph.measure.Length;
+import org.calicograph.quilt.Applique;
 import org.calicograph.quilt.Assembly;
 import org.calicograph.quilt.Block;
 import org.calicograph.quilt.Patch;
@@ -87,6 +89,32 @@ public final class Pieces {
 
     private static boolean isTemplate(Group group, CuttingRules rules) {
         return RotaryRules.of(group.shape, rules) instanceof CutMethod.Template;
+    }
+
+    /**
+     * The pieces of a ground, and after them the shapes laid on it: congruent ones of a fabric together,
+     * however they lie, since their grain does not matter much.
+     *
+     * @param turnUnder the allowance around a shape; nothing where raw edges are fused
+     * @throws IllegalArgumentException if the allowance is below 0
+     */
+    public static List<Piece> of(Applique applique, CuttingRules rules, Length turnUnder) {
+        if (turnUnder.units() < 0) {
+            throw new IllegalArgumentException("the allowance to turn under is " + turnUnder + "; use 0 or more");
+        }
+        List<Piece> all = new ArrayList<>(of(applique.ground(), rules));
+        Map<List<Object>, Group> kinds = new LinkedHashMap<>();
+        for (Patch p : applique.laid()) {
+            kinds.computeIfAbsent(List.of(p.fabric().name(), Outline.of(p.shape().outer()).steps()), k -> new Group(p.fabric(), p.shape(), List.of())).ids.add(p.id());
+        }
+        for (Group g : kinds.values()) {
+            Box box = g.shape.bounds();
+            Region at = g.shape.transformed(Transform.move(-box.left(), -box.top()));
+            Length extra = turnUnder.times(2);
+            CutMethod method = new CutMethod.Laid("laid shape", turnUnder, Length.inches(box.width()).plus(extra), Length.inches(box.height()).plus(extra));
+            all.add(new Piece(letter(all.size()), g.fabric, at, method, g.ids, List.of()));
+        }
+        return List.copyOf(all);
     }
 
     /** A to Z, then AA, AB and so on. */
