@@ -13,6 +13,9 @@
  * <p>Lines are construction lines until they are inked; the inked lines become patches by
  * {@link org.calicograph.geometry.Arrangement}.
  *
+ * <p>Beside drafts there are shapes known by their formulas: {@link org.calicograph.drafting.RegularPolygon}
+ * with its measures, and {@link org.calicograph.drafting.Spiral} with involutes and spirals as paths.
+ *
  * <p>This package uses {@code geometry}.
  */
 package org.calicograph.drafting;

@@ -38,6 +38,22 @@ public final class Trim {
         return new Trim(region);
     }
 
+    /** What lies within an upright box, its edge included; a path that does not leave the box stays as it is. */
+    public static List<Path> within(Box box, Collection<Path> paths) {
+        Box reach = box.grownBy(LEAST);
+        Trim trim = within(Region.rectangle(reach));
+        List<Path> all = new ArrayList<>();
+        for (Path path : paths) {
+            Box b = path.bounds();
+            if (reach.contains(b.topLeft()) && reach.contains(new Point(b.right(), b.bottom()))) {
+                all.add(path);
+            } else {
+                all.addAll(trim.of(path));
+            }
+        }
+        return all;
+    }
+
     /** True if the point lies within the region, or on its edge as far as a polygon can tell. */
     public boolean covers(Point p) {
         return area.locate(new Coordinate(p.x(), p.y())) != Location.EXTERIOR;

@@ -21,6 +21,9 @@
  * point. The faces are assembled by the JTS polygonizer from fine chords, and each chord leads back to
  * the curve that it stands for. Lines that bound no face are reported, not lost.
  *
+ * <p><b>From elsewhere.</b> {@link org.calicograph.geometry.SvgPathData} reads path data as SVG has it;
+ * {@link org.calicograph.geometry.FittedCurve} draws a formula in cubics within a stated accuracy.
+ *
  * <p>This package uses {@code measure} and the JTS library.
  */
 package org.calicograph.geometry;

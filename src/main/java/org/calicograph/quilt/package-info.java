@@ -16,6 +16,9 @@
  * kept the law when it was made itself. A design that breaks it is refused with a
  * {@link org.calicograph.quilt.DesignException} that names the patches, the place and the repair.
  *
+ * <p>An {@link org.calicograph.quilt.Applique} is shapes laid on a ground; the block that shows of it
+ * keeps the covering law, while ground and shapes are cut whole.
+ *
  * <p><b>Names.</b> A patch's id is unique within its patchwork: in a block a number, in an assembly the
  * part's id and the patch's own id with a slash between, as in {@code border1/top/3/2}.
  *

@@ -149,8 +149,6 @@ public final class DraftPicture {
             return first.near(last, 1e-9) ? List.of() : List.of(new Path(List.of(new Line(first, last))));
         }
         Path curve = figure instanceof Figure.Round round ? round.path() : ((Figure.Bow) figure).path();
-        Box reach = curve.bounds();
-        boolean inside = sheet.contains(reach.topLeft()) && sheet.contains(new Point(reach.right(), reach.bottom()));
-        return inside ? List.of(curve) : Trim.within(Region.rectangle(sheet)).of(curve);
+        return Trim.within(sheet, List.of(curve));
     }
 }
