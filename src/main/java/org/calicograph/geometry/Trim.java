@@ -78,7 +78,7 @@ public final class Trim {
                 if (share == 0) {
                     continue;
                 }
-                if (!isWithin(s.at((last + share) / 2))) {
+                if (!isWithin(s, last, share)) {
                     running = false;
                 } else {
                     if (!running) {
@@ -114,6 +114,11 @@ public final class Trim {
             }
         }
         return shares;
+    }
+
+    /** Looks in two places, since a stretch that is not cut may still graze the edge in one of them. */
+    private boolean isWithin(Segment s, double from, double to) {
+        return isWithin(s.at((from + to) / 2)) || isWithin(s.at(from + (to - from) * 0.27));
     }
 
     private boolean isWithin(Point p) {

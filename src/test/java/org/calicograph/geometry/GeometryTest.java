@@ -151,4 +151,14 @@ class GeometryTest {
         double area = Arrangement.of(paths).faces().stream().mapToDouble(f -> f.area().squareInches()).sum();
         assertThat(area).isCloseTo(100, within(1e-6));
     }
+
+    @Test
+    void a_circle_that_grazes_the_edge_from_within_is_kept_whole() {
+        Path circle = Path.circle(new Point(2.5, 2), 2);
+        for (double room : new double[] {0, 1e-9, 1e-7, 1e-6, 2e-6, 1e-3}) {
+            Trim trim = Trim.within(Region.rectangle(new Box(0, 0, 5, 4).grownBy(room)));
+            double kept = trim.of(circle).stream().mapToDouble(Path::length).sum();
+            assertThat(kept).as("room " + room).isCloseTo(circle.length(), within(1e-6));
+        }
+    }
 }
