@@ -10,6 +10,7 @@ import org.calicograph.drawing.Picture;
 import org.calicograph.drawing.Tiling;
 import org.calicograph.geometry.Box;
 import org.calicograph.measure.Length;
+import org.calicograph.quilt.Applique;
 import org.calicograph.quilt.Patchwork;
 import org.calicograph.quilt.Quilt;
 import org.calicograph.workshop.pieces.CutMethod;
@@ -48,17 +49,28 @@ public record Templates(String title, List<Template> templates, Paper paper, boo
         return of(work.name(), Pieces.of(work, rules), rules);
     }
 
+    /** For shapes laid on a ground, with {@link #TURNING}, and what no ruler cuts of the ground. */
+    public static Templates of(Applique applique) {
+        return of(applique, CuttingRules.INCH, TURNING);
+    }
+
+    /** The same with another allowance; nothing where raw edges are fused. */
+    public static Templates of(Applique applique, CuttingRules rules, Length turning) {
+        return of(applique.name(), Pieces.of(applique, rules, turning), rules);
+    }
+
     static Templates of(String title, List<Piece> pieces, CuttingRules rules) {
         List<Piece> first = new ArrayList<>();
         List<Template> all = new ArrayList<>();
         for (Piece p : pieces) {
-            if (p.method() instanceof CutMethod.Template) {
-                int same = find(first, p::hasShapeOf);
-                int mirror = same < 0 ? find(first, p::isMirrorOf) : -1;
+            boolean turned = p.method() instanceof CutMethod.Laid laid && !laid.turnUnder().isZero();
+            if (p.method() instanceof CutMethod.Template || p.method() instanceof CutMethod.Laid) {
+                int same = find(first, q -> q.method().getClass() == p.method().getClass() && p.hasShapeOf(q));
+                int mirror = same < 0 ? find(first, q -> q.method().getClass() == p.method().getClass() && p.isMirrorOf(q)) : -1;
                 int at = Math.max(same, mirror);
                 if (at < 0) {
                     first.add(p);
-                    all.add(Template.of(p, rules.seam()));
+                    all.add(turned ? Template.turned(p, ((CutMethod.Laid) p.method()).turnUnder()) : Template.of(p, rules.seam()));
                 } else {
                     all.set(at, all.get(at).alsoFor(p, same < 0));
                 }

@@ -7,7 +7,7 @@ import static org.calicograph.measure.Length.inches;
 
 import java.util.List;
 import org.calicograph.Golden;
-import org.calicograph.book.TemplateSheets;
+import org.calicograph.book.Templates;
 import org.calicograph.drawing.SvgOutline;
 import org.calicograph.fabric.Role;
 import org.calicograph.geometry.Path;
@@ -66,7 +66,11 @@ class StdlibAppliqueTest {
         Piece petal = laid.get(0);
         double across = petal.cutOutline(inches(1, 4)).bounds().height() - petal.finished().bounds().height();
         assertThat(across).isCloseTo(2 * 3 / 16.0, within(0.02));
-        assertThat(TemplateSheets.template(petal, inches(1, 4)).bounds().width()).isGreaterThan(1);
+        Templates templates = Templates.of(bee);
+        assertThat(templates.templates()).hasSize(2);
+        assertThat(templates.templates().get(0).cut().bounds().height() - templates.templates().get(0).finished().bounds().height()).isCloseTo(2 * 3 / 16.0, within(0.02));
+        assertThat(templates.pages()).isNotEmpty();
+        assertThat(Templates.of(bee, CuttingRules.INCH, Length.ZERO).templates().get(0).cut()).isEqualTo(petal.finished());
         assertThat(Cutting.of(bee).fabrics()).hasSize(4);
         assertThat(Cutting.of(bee).fabrics().stream().flatMap(f -> f.pieces().stream()).mapToInt(Piece::count).sum()).isEqualTo(17 + 12);
         assertThat(Laying.of(bee).table().rows()).hasSize(12);

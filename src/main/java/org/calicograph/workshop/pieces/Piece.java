@@ -30,8 +30,10 @@ public record Piece(String letter, Fabric fabric, Region finished, CutMethod met
 
     /** The cutting line, with the seam allowance on; a shape to be laid on a ground has its own allowance instead. */
     public Region cutOutline(Length seam) {
-        Length allowance = method instanceof CutMethod.Laid laid ? laid.turnUnder() : seam;
-        return allowance.isZero() ? finished : CutOutline.of(finished, allowance);
+        if (method instanceof CutMethod.Laid laid) {
+            return laid.turnUnder().isZero() ? finished : CutOutline.turned(finished, laid.turnUnder());
+        }
+        return CutOutline.of(finished, seam);
     }
 
     /** True if one template serves both, grain and notches too. */
