@@ -7,7 +7,6 @@ import org.calicograph.geometry.Path;
 import org.calicograph.geometry.Region;
 import org.calicograph.measure.Length;
 import org.calicograph.quilting.Lines;
-import org.calicograph.quilting.Meander;
 import org.calicograph.quilting.Route;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
@@ -18,7 +17,7 @@ import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
 
-/** One path over a cross-hatched square of so many edges, the matching's share printed; a meander over a queen-size top. */
+/** One path over a cross-hatched square of so many edges, the matching's share printed. */
 @State(Scope.Benchmark)
 @BenchmarkMode(Mode.SingleShotTime)
 @OutputTimeUnit(TimeUnit.MILLISECONDS)
@@ -42,10 +41,5 @@ public class QuiltingBench {
         Route route = Route.over(lines);
         System.out.printf("%d edges: matching %.0f %% of the postman's time%n", edges, 100 * route.matching());
         return route;
-    }
-
-    @Benchmark
-    public Meander.Fill queen() {
-        return Meander.fill(Region.rectangle(new Box(0, 0, 90, 108)), Length.inches(2), 1);
     }
 }

@@ -2,51 +2,51 @@ package org.calicograph.quilting;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Random;
+import java.util.Set;
 import org.calicograph.geometry.Box;
 import org.calicograph.geometry.Path;
 import org.calicograph.geometry.Point;
-import org.calicograph.geometry.Polygons;
 import org.calicograph.geometry.Region;
+import org.calicograph.measure.Angle;
 import org.calicograph.measure.Length;
-import org.locationtech.jts.geom.Coordinate;
-import org.locationtech.jts.geom.Envelope;
-import org.locationtech.jts.geom.Geometry;
-import org.locationtech.jts.geom.LineString;
-import org.locationtech.jts.geom.MultiLineString;
-import org.locationtech.jts.geom.Polygon;
-import org.locationtech.jts.index.strtree.STRtree;
-import org.locationtech.jts.operation.buffer.BufferOp;
-import org.locationtech.jts.operation.buffer.BufferParameters;
-import org.locationtech.jts.operation.polygonize.Polygonizer;
-import org.locationtech.jts.operation.union.UnaryUnionOp;
 
 /**
  * A wandering line that fills a region evenly and never crosses itself (stippling, when small).
  *
- * <p>The region is cut into uneven squares; a random spanning tree opens doors between them, and the
- * line is the edge of what lies more than a set distance from every wall left standing. It closes on
- * itself, so it can begin anywhere. Where the region is narrower than the line needs it falls into
- * several loops, or none. The largest gap is measured, and the squares made smaller until it holds.
+ * <p>The region is shared out into rooms of one size, and a random tree of doors joins them. The line
+ * runs half way between the ways through the doors and the walls left standing, holes and edge among
+ * them: a tree has one outline, so the line is one round that closes on itself and can begin anywhere,
+ * however many holes there are. Then it is smoothed, by less than half its distance from what it runs
+ * between. The largest gap is measured, and the rooms made smaller until it holds. Costs n log n in the
+ * area over the square of the gap.
+ *
+ * <p>Not promised: where the region is narrower than about a quarter of the gap allowed, the line does not
+ * pass, and what lies beyond has a round of its own, or none where no gap above the limit is left.
  */
 public final class Meander {
 
-    private static final double WALL = 0.225;
-    private static final double ROUNDING = 0.165;
-    private static final double UNEVEN = 0.24;
-    private static final double CHORD = 2e-3;
+    /** Grid steps between the centres of rooms, at first and where that is too coarse for the holes. */
+    private static final int[] FINENESS = {12, 20, 32};
+    private static final double MOST = 2e5;
 
-    private final Region region;
-    private final Polygon area;
-    private final double side;
-    private final Random random;
+    /** How often spurs are sent out, how far of the way, and how many grid steps they stay clear of what they must not meet. */
+    private static final int MOST_SPURS = 6;
+    private static final double SPUR = 0.72;
+    private static final double CLEAR = 2.3;
 
-    private Meander(Region region, double side, long seed) {
-        this.region = region;
-        this.area = Polygons.of(region, CHORD);
-        this.side = side;
-        this.random = new Random(seed);
+    private final Raster raster;
+    private final int parts;
+    private final Flood ways;
+    private final Flood walls;
+
+    private Meander(Raster raster, Rooms rooms, boolean straight) {
+        this.raster = raster;
+        this.parts = rooms.parts();
+        this.ways = rooms.ways(straight);
+        this.walls = rooms.walls();
     }
 
     /** The lines, and the gap that they leave. */
@@ -66,167 +66,134 @@ public final class Meander {
         }
         Box b = region.bounds();
         double limit = widest.inInches();
-        if (b.width() * b.height() / (limit * limit) > 4e6) {
+        if (b.width() * b.height() / (limit * limit) > MOST) {
             throw new IllegalArgumentException("a meander with gaps of at most " + widest + " over " + Length.inches(b.width()) + " x "
-                    + Length.inches(b.height()) + " is too fine to draw; allow wider gaps");
+                    + Length.inches(b.height()) + " is too fine to draw at once; allow wider gaps, or fill it part by part");
         }
         Length accuracy = widest.times(0.02);
         double aim = limit - 2 * accuracy.inInches();
-        double side = limit * 1.2;
+        double size = limit * 1.06;
         while (true) {
-            List<Path> lines = new Meander(region, side, seed).lines();
+            List<Path> lines = lines(region, size, aim, seed);
             Gap gap = Gap.largest(region, lines, accuracy);
             if (gap.diameter() <= aim) {
                 return new Fill(lines, gap);
             }
-            side *= Math.max(0.6, Math.min(0.96, aim / gap.diameter()));
+            size *= Math.max(0.75, Math.min(0.98, aim / gap.diameter()));
         }
     }
 
-    private List<Path> lines() {
-        List<LineString> candidates = walls();
-        List<LineString> standing = standing(candidates);
-        MultiLineString walls = Polygons.FACTORY.createMultiLineString(standing.toArray(LineString[]::new));
-        Geometry solid = Polygons.FACTORY.createGeometryCollection(new Geometry[] {walls, area.getBoundary()})
-                .buffer(side * WALL, 6);
-        Geometry open = area.difference(solid);
-        BufferParameters round = new BufferParameters(6);
-        Geometry smooth = BufferOp.bufferOp(BufferOp.bufferOp(open, -side * ROUNDING, round), side * ROUNDING, round);
-        List<Path> lines = new ArrayList<>();
-        for (Region r : Polygons.regions(smooth)) {
-            r.paths().stream().filter(p -> p.length() > 1.5 * side).forEach(p -> lines.add(Rounded.of(p, side * 0.01)));
-        }
-        return lines;
-    }
-
-    /** Sides of uneven squares, and a cut through every hole that they miss, within the region. */
-    private List<LineString> walls() {
-        Box b = region.bounds();
-        int columns = (int) Math.max(1, Math.ceil(b.width() / side));
-        int rows = (int) Math.max(1, Math.ceil(b.height() / side));
-        double across = b.width() / columns;
-        double down = b.height() / rows;
-        Coordinate[][] corner = new Coordinate[columns + 1][rows + 1];
-        double left = b.left();
-        double top = b.top();
-        for (int i = 0; i <= columns; i++) {
-            for (int j = 0; j <= rows; j++) {
-                corner[i][j] = new Coordinate(left + (i + uneven(i, columns)) * across,
-                        top + (j + uneven(j, rows)) * down);
+    private static List<Path> lines(Region region, double size, double aim, long seed) {
+        List<SmoothRound> lines = List.of();
+        for (int fineness : FINENESS) {
+            Raster raster = new Raster(region, size / fineness);
+            Rooms rooms = new Rooms(raster, size, 0.85 * aim, new Random(seed));
+            lines = new Meander(raster, rooms, true).wander(aim);
+            if (lines.size() > rooms.parts()) {
+                lines = new Meander(raster, rooms, false).wander(aim);
+            }
+            if (lines.size() <= rooms.parts()) {
+                break;
             }
         }
-        List<LineString> lines = new ArrayList<>();
-        for (int i = 0; i <= columns; i++) {
-            for (int j = 0; j <= rows; j++) {
-                if (i < columns) {
-                    lines.add(line(corner[i][j], corner[i + 1][j]));
+        return lines.stream().map(SmoothRound::path).toList();
+    }
+
+    /** The rounds, with spurs sent out to where they leave too much room. */
+    private List<SmoothRound> wander(double aim) {
+        Contour contour = new Contour(raster, ways, walls);
+        List<SmoothRound> rounds = contour.rounds();
+        for (int i = 0; i < MOST_SPURS && rounds.size() <= parts; i++) {
+            List<Integer> gaps = gaps(rounds, aim);
+            if (gaps.isEmpty()) {
+                break;
+            }
+            for (int v : gaps) {
+                spur(v, contour.isWallSide(v));
+            }
+            contour = new Contour(raster, ways, walls);
+            List<SmoothRound> more = contour.rounds();
+            if (more.size() > parts) {
+                break; // a spur has cut something off: the rounds before it stand
+            }
+            rounds = more;
+        }
+        return rounds;
+    }
+
+    /** The middles of gaps wider than the aim, widest first, none near another. */
+    private List<Integer> gaps(List<SmoothRound> rounds, double aim) {
+        Flood lines = new Flood(raster);
+        rounds.forEach(r -> r.points().forEach(p -> lines.sourceAt(p.x(), p.y())));
+        lines.spreadEverywhere();
+        double[] clear = new double[raster.size()];
+        List<Integer> wide = new ArrayList<>();
+        for (int v = 0; v < clear.length; v++) {
+            clear[v] = raster.isInside(v) ? Math.min(lines.distance(v), raster.edge.distance(v)) : 0;
+            if (clear[v] > aim / 2 - raster.pitch / 4) {
+                wide.add(v);
+            }
+        }
+        wide.sort(Comparator.comparingDouble(v -> -clear[v]));
+        List<Integer> gaps = new ArrayList<>();
+        Set<Long> taken = new HashSet<>();
+        for (int v : wide) {
+            long column = Math.round(raster.x(v) / aim * 2);
+            long row = Math.round(raster.y(v) / aim * 2);
+            boolean free = true;
+            for (long c = column - 1; c <= column + 1; c++) {
+                for (long r = row - 1; r <= row + 1; r++) {
+                    free &= !taken.contains(c << 32 | r & 0xffffffffL);
                 }
-                if (j < rows) {
-                    lines.add(line(corner[i][j], corner[i][j + 1]));
-                }
+            }
+            if (free) {
+                gaps.add(v);
+                taken.add(column << 32 | row & 0xffffffffL);
             }
         }
-        STRtree index = new STRtree();
-        lines.forEach(l -> index.insert(l.getEnvelopeInternal(), l));
-        for (int h = 0; h < area.getNumInteriorRing(); h++) {
-            LineString ring = area.getInteriorRingN(h);
-            List<?> near = index.query(ring.getEnvelopeInternal());
-            if (near.stream().noneMatch(l -> ((LineString) l).intersects(ring))) {
-                Coordinate c = ring.getCentroid().getCoordinate();
-                lines.add(line(new Coordinate(c.x - 1.6 * side, c.y), new Coordinate(c.x + 1.6 * side, c.y)));
-            }
-        }
-        return lines;
+        return gaps;
     }
 
-    /** The outermost lines stay on the bounds, so that a rectangle has no narrow rooms along its edge. */
-    private double uneven(int i, int count) {
-        double share = (random.nextDouble() - 0.5) * UNEVEN;
-        return i == 0 || i == count ? 0 : share;
+    /**
+     * A blind way (or a wall) from one near by towards the middle of a gap, as near as may be without
+     * meeting a wall (or a way).
+     */
+    private void spur(int point, boolean wallSide) {
+        Point gap = raster.at(point);
+        double reach = (wallSide ? ways : walls).distance(point);
+        List<Point> best = List.of();
+        double nearest = reach;
+        for (int i = 0; i <= 8; i++) {
+            Point look = i == 0 ? gap : gap.plus(Point.polar(0.6 * reach, Angle.turn(i, 8)));
+            int at = raster.before(look.x(), look.y());
+            if (at < 0 || at >= raster.size() || !raster.isInside(at)) {
+                continue;
+            }
+            Flood from = wallSide ? ways : raster.edge.distance(at) < walls.distance(at) ? raster.edge : walls;
+            List<Point> spur = spur(from.sourceOf(at), gap, wallSide);
+            if (!spur.isEmpty() && spur.get(spur.size() - 1).distance(gap) < nearest - raster.pitch) {
+                nearest = spur.get(spur.size() - 1).distance(gap);
+                best = spur;
+            }
+        }
+        Flood own = wallSide ? ways : walls;
+        best.forEach(p -> own.sourceAt(p.x(), p.y()));
+        own.spreadEverywhere();
     }
 
-    private static LineString line(Coordinate a, Coordinate b) {
-        return Polygons.FACTORY.createLineString(new Coordinate[] {a, b});
-    }
-
-    private record Wall(LineString line, int one, int other, double order) { }
-
-    /** The walls that stay once a spanning tree has opened doors between all rooms. */
-    private List<LineString> standing(List<LineString> candidates) {
-        List<Geometry> inside = new ArrayList<>();
-        Geometry boundary = area.getBoundary();
-        org.locationtech.jts.geom.prep.PreparedGeometry prepared = org.locationtech.jts.geom.prep.PreparedGeometryFactory.prepare(area);
-        for (LineString c : candidates) {
-            if (prepared.contains(c)) {
-                inside.add(c);
-            } else if (prepared.intersects(c)) {
-                inside.add(c.intersection(area));
+    private List<Point> spur(Point from, Point gap, boolean wallSide) {
+        Flood opposite = wallSide ? walls : ways;
+        double length = from.distance(gap);
+        int steps = (int) Math.ceil(2 * SPUR * length / raster.pitch);
+        List<Point> spur = new ArrayList<>();
+        for (int i = 1; i <= steps; i++) {
+            Point p = from.towards(gap, SPUR * i / steps);
+            int at = raster.before(p.x(), p.y());
+            if (opposite.distance(at) < CLEAR * raster.pitch || wallSide && raster.edge.distance(at) < CLEAR * raster.pitch) {
+                break;
             }
+            spur.add(p);
         }
-        inside.add(boundary);
-        Geometry noded = UnaryUnionOp.union(inside);
-        Polygonizer polygonizer = new Polygonizer();
-        polygonizer.add(noded);
-        List<Polygon> rooms = new ArrayList<>();
-        STRtree index = new STRtree();
-        for (Object o : polygonizer.getPolygons()) {
-            Polygon room = (Polygon) o;
-            if (prepared.covers(room.getInteriorPoint())) {
-                index.insert(room.getEnvelopeInternal(), rooms.size());
-                rooms.add(room);
-            }
-        }
-        boolean[] tiny = new boolean[rooms.size()];
-        for (int i = 0; i < tiny.length; i++) {
-            tiny[i] = rooms.get(i).getArea() < side * side * 0.3 || rooms.get(i).getArea() < side * side * 0.7 && rooms.get(i).buffer(-side * (WALL + ROUNDING)).isEmpty();
-        }
-        List<Wall> walls = new ArrayList<>();
-        for (int i = 0; i < noded.getNumGeometries(); i++) {
-            Coordinate[] c = noded.getGeometryN(i).getCoordinates();
-            if (c.length != 2) {
-                continue; // the region's own edge, or split where walls meet it: told apart below
-            }
-            wall(line(c[0], c[1]), index, rooms, tiny).ifPresent(walls::add);
-        }
-        walls.sort(Comparator.comparingDouble(Wall::order));
-        Groups joined = new Groups(Math.max(1, rooms.size()));
-        List<LineString> standing = new ArrayList<>();
-        for (Wall w : walls) {
-            if (!joined.join(w.one(), w.other())) {
-                standing.add(w.line());
-            }
-        }
-        return standing;
-    }
-
-    private java.util.Optional<Wall> wall(LineString line, STRtree index, List<Polygon> rooms, boolean[] tiny) {
-        Coordinate a = line.getCoordinateN(0);
-        Coordinate b = line.getCoordinateN(1);
-        double length = line.getLength();
-        double step = Math.min(1e-5 * side, length * 1e-3) / length;
-        Coordinate m = new Coordinate((a.x + b.x) / 2, (a.y + b.y) / 2);
-        int one = room(new Coordinate(m.x - (b.y - a.y) * step, m.y + (b.x - a.x) * step), index, rooms);
-        int other = room(new Coordinate(m.x + (b.y - a.y) * step, m.y - (b.x - a.x) * step), index, rooms);
-        if (one < 0 || other < 0 || one == other) {
-            return java.util.Optional.empty();
-        }
-        double door = (2 * (WALL + ROUNDING) + 0.03) * side;
-        double order;
-        if (tiny[one] || tiny[other]) {
-            order = -length; // a corner too small for a loop of its own joins its neighbour along the longest wall
-        } else {
-            order = (length < door ? 10 : 1) + random.nextDouble();
-        }
-        return java.util.Optional.of(new Wall(line, one, other, order));
-    }
-
-    private static int room(Coordinate c, STRtree index, List<Polygon> rooms) {
-        for (Object i : index.query(new Envelope(c))) {
-            if (org.locationtech.jts.algorithm.PointLocation.isInRing(c, rooms.get((int) i).getExteriorRing().getCoordinates())
-                    && rooms.get((int) i).intersects(Polygons.FACTORY.createPoint(c))) {
-                return (int) i;
-            }
-        }
-        return -1;
+        return spur;
     }
 }

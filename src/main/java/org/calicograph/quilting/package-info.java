@@ -3,7 +3,7 @@
  *
  * <p><b>Lines.</b> {@link org.calicograph.quilting.Offset} and {@link org.calicograph.quilting.Echo}
  * follow the edge of a region, {@link org.calicograph.quilting.Lines} lays grids, fans, clamshells and
- * rays over it, {@link org.calicograph.quilting.Meander} fills it,
+ * rays over it, {@link org.calicograph.quilting.Meander} fills it with one wandering line,
  * {@link org.calicograph.quilting.Feather} grows along a curve, and a
  * {@link org.calicograph.quilting.Motif} is a drawing of one's own that can be spread along a border.
  * Every one gives plain {@link org.calicograph.geometry.Path}s.
