@@ -1,5 +1,6 @@
 package org.calicograph.bench;
 
+import java.lang.management.ManagementFactory;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
@@ -33,9 +34,9 @@ public class MeanderBench {
         double lastTime = 0;
         double lastLength = 0;
         for (double gap : new double[] {6, 3, 1.5, 0.75}) {
-            long start = System.nanoTime();
+            long start = cpu();
             Meander.Fill fill = Meander.fill(QUEEN, Length.inches(gap), 1);
-            double time = (System.nanoTime() - start) / 1e6;
+            double time = (cpu() - start) / 1e6;
             double length = fill.lines().stream().mapToDouble(Path::length).sum() / gap;
             System.out.printf("gaps of %.2f in: %d line(s), %.0f gaps long, %.0f ms", gap, fill.lines().size(), length, time);
             System.out.println(lastTime == 0 ? "" : String.format("; %.2f times the length, %.2f times the time, %.2f times n log n", length / lastLength,
@@ -45,6 +46,11 @@ public class MeanderBench {
             fills.add(fill);
         }
         return fills;
+    }
+
+    /** Of this thread: other work on the machine does not count. */
+    private static long cpu() {
+        return ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime();
     }
 
     @Benchmark

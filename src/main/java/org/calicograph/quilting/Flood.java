@@ -89,8 +89,36 @@ final class Flood {
         }
     }
 
-    /** From cell to cell within the region. */
+    /** From cell to cell within the region; in the end each source's cells hang together. */
     void spreadOverCells() {
+        spreadWithin();
+        // A cell whose forerunner went to another source later may be cut off from its own: it goes to a neighbour's.
+        int[] queue = new int[distance.length / 2];
+        boolean[] rooted = new boolean[distance.length];
+        int count = 0;
+        for (int v = 0; v < distance.length; v++) {
+            if (distance[v] == 0) {
+                queue[count++] = v;
+                rooted[v] = true;
+            }
+        }
+        for (boolean own : new boolean[] {true, false}) {
+            for (int i = 0; i < count; i++) {
+                int v = queue[i];
+                for (int step : raster.steps()) {
+                    int to = v + 2 * step;
+                    if (raster.joins(v, step) && !rooted[to] && (!own || source[to] == source[v])) {
+                        rooted[to] = true;
+                        source[to] = source[v];
+                        before[to] = v;
+                        queue[count++] = to;
+                    }
+                }
+            }
+        }
+    }
+
+    private void spreadWithin() {
         while (waiting > 0) {
             int v = next();
             for (int step : v < 0 ? new int[0] : raster.steps()) {

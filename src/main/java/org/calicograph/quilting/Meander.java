@@ -32,6 +32,7 @@ public final class Meander {
     private static final int[] FINENESS = {12, 20, 32};
     private static final double MOST = 2e5;
 
+    private static final int SPECK = 24;
     /** How often spurs are sent out, how far of the way, and how many grid steps they stay clear of what they must not meet. */
     private static final int MOST_SPURS = 6;
     private static final double SPUR = 0.72;
@@ -42,10 +43,10 @@ public final class Meander {
     private final Flood ways;
     private final Flood walls;
 
-    private Meander(Raster raster, Rooms rooms, boolean straight) {
+    private Meander(Raster raster, Rooms rooms) {
         this.raster = raster;
         this.parts = rooms.parts();
-        this.ways = rooms.ways(straight);
+        this.ways = rooms.ways();
         this.walls = rooms.walls();
     }
 
@@ -72,7 +73,7 @@ public final class Meander {
         }
         Length accuracy = widest.times(0.02);
         double aim = limit - 2 * accuracy.inInches();
-        double size = limit * 1.06;
+        double size = limit * 1.02;
         while (true) {
             List<Path> lines = lines(region, size, aim, seed);
             Gap gap = Gap.largest(region, lines, accuracy);
@@ -88,10 +89,7 @@ public final class Meander {
         for (int fineness : FINENESS) {
             Raster raster = new Raster(region, size / fineness);
             Rooms rooms = new Rooms(raster, size, 0.85 * aim, new Random(seed));
-            lines = new Meander(raster, rooms, true).wander(aim);
-            if (lines.size() > rooms.parts()) {
-                lines = new Meander(raster, rooms, false).wander(aim);
-            }
+            lines = new Meander(raster, rooms).wander(aim);
             if (lines.size() <= rooms.parts()) {
                 break;
             }
@@ -102,7 +100,7 @@ public final class Meander {
     /** The rounds, with spurs sent out to where they leave too much room. */
     private List<SmoothRound> wander(double aim) {
         Contour contour = new Contour(raster, ways, walls);
-        List<SmoothRound> rounds = contour.rounds();
+        List<SmoothRound> rounds = rounds(contour);
         for (int i = 0; i < MOST_SPURS && rounds.size() <= parts; i++) {
             List<Integer> gaps = gaps(rounds, aim);
             if (gaps.isEmpty()) {
@@ -112,11 +110,21 @@ public final class Meander {
                 spur(v, contour.isWallSide(v));
             }
             contour = new Contour(raster, ways, walls);
-            List<SmoothRound> more = contour.rounds();
+            List<SmoothRound> more = rounds(contour);
             if (more.size() > parts) {
                 break; // a spur has cut something off: the rounds before it stand
             }
             rounds = more;
+        }
+        return rounds;
+    }
+
+    /** The rounds of a contour, less specks smaller than a room where a way and a wall come within a grid step. */
+    private List<SmoothRound> rounds(Contour contour) {
+        List<SmoothRound> rounds = new ArrayList<>(contour.rounds());
+        rounds.sort(Comparator.comparingInt(r -> -r.points().size()));
+        while (rounds.size() > parts && rounds.get(rounds.size() - 1).points().size() < SPECK) {
+            rounds.remove(rounds.size() - 1);
         }
         return rounds;
     }

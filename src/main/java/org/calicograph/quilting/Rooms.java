@@ -206,12 +206,9 @@ final class Rooms {
 
     /**
      * The distance from each point to the ways through the doors, from centre to centre: all of a part's
-     * ways form one tree.
-     *
-     * @param straight true for straight ways from centre to door, which look best; false for ways that
-     *                 are sure to go round every corner
+     * ways form one tree. A way is straight where it then stays in its room.
      */
-    Flood ways(boolean straight) {
+    Flood ways() {
         Flood ways = new Flood(raster);
         for (int v = 0; v < raster.size(); v++) {
             if (room(v) >= 0 && flood.before(v) < 0) {
@@ -221,25 +218,44 @@ final class Rooms {
         for (Door door : doors.values()) {
             for (int cell : door.open ? new int[] {door.cell, door.cell + 2 * door.step} : new int[0]) {
                 ways.sourceAt(door.cell + door.step);
+                List<Point> straight = straight(cell);
+                straight.forEach(p -> ways.sourceAt(p.x(), p.y()));
                 int v = cell;
-                while (!straight && flood.before(v) >= 0) {
+                while (straight.isEmpty() && flood.before(v) >= 0) {
                     ways.sourceAt(v);
                     ways.sourceAt((v + flood.before(v)) / 2);
                     v = flood.before(v);
-                }
-                if (straight) {
-                    Point from = raster.at(cell);
-                    Point to = flood.sourceOf(cell);
-                    int steps = (int) Math.ceil(2 * from.distance(to) / raster.pitch);
-                    for (int i = 0; i < steps; i++) {
-                        Point p = from.towards(to, (double) i / steps);
-                        ways.sourceAt(p.x(), p.y());
-                    }
                 }
             }
         }
         ways.spreadEverywhere();
         return ways;
+    }
+
+    /** Points from a cell straight to its room's centre, none if that leaves the room. */
+    private List<Point> straight(int cell) {
+        Point from = raster.at(cell);
+        Point to = flood.sourceOf(cell);
+        int steps = (int) Math.ceil(2 * from.distance(to) / raster.pitch);
+        List<Point> points = new ArrayList<>();
+        for (int i = 0; i < steps; i++) {
+            Point p = from.towards(to, (double) i / steps);
+            for (int side = 0; side < 4; side++) {
+                double dx = (side % 2 == 0 ? 0.8 : -0.8) * raster.pitch;
+                double dy = (side < 2 ? 0.8 : -0.8) * raster.pitch;
+                if (room(cellAt(p.x() + dx, p.y() + dy)) != room(cell)) {
+                    return List.of();
+                }
+            }
+            points.add(p);
+        }
+        return points;
+    }
+
+    /** Every square of the grid has just one cell at its corners. */
+    private int cellAt(double x, double y) {
+        int at = raster.before(x, y);
+        return at + at % raster.columns % 2 + at / raster.columns % 2 * raster.columns;
     }
 
     /**

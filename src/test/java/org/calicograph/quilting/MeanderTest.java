@@ -21,11 +21,11 @@ import org.locationtech.jts.geom.Location;
 
 class MeanderTest {
 
-    /** 60 generated regions with holes (QuiltingBench runs 200): one round, nothing crosses, nothing leaves, no gap above the limit. */
+    /** 40 generated regions with holes (QuiltingBench runs 200): one round, nothing crosses, nothing leaves, no gap above the limit. */
     @Test
     void a_meander_is_one_line_that_never_crosses_itself_and_leaves_no_gap_above_the_limit() {
         Random random = new Random(5);
-        for (int i = 0; i < 60; i++) {
+        for (int i = 0; i < 40; i++) {
             Region region = holed(random);
             Length widest = Length.inches(0.5 + random.nextDouble());
             Meander.Fill fill = Meander.fill(region, widest, i);
