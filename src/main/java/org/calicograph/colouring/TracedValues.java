@@ -16,8 +16,8 @@ import org.locationtech.jts.geom.Geometry;
 /** Cells of one value grown together into shapes that cover the grid; the inner edges are simplified as one, so that no gap opens. */
 final class TracedValues {
 
-    /** How far an edge may move, in cells: a stair of single cells becomes a slope. */
-    private static final double TOLERANCE = 1.0;
+    /** How far an edge may move, in cells: a stair of cells becomes a slope. */
+    private static final double TOLERANCE = 1.6;
 
     /** @param region in cells */
     record Shape(int value, Region region) { }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.calicograph.fabric.Fabric;
 import org.calicograph.fabric.Role;
+import org.calicograph.geometry.Box;
 import org.calicograph.geometry.Path;
 import org.calicograph.geometry.Point;
 import org.calicograph.geometry.Polygons;
@@ -30,13 +31,20 @@ public record Applique(String name, Patchwork ground, List<Patch> laid) {
                 throw new DesignException("'" + name + "' has two shapes with the id '" + shape.id() + "'; number them apart");
             }
             ids.add(shape.id());
-            for (Region out : shape.shape().minus(ground.outline())) {
+            for (Region out : beyond(shape.shape(), ground)) {
                 if (out.area().squareInches() > Cover.TOLERANCE * out.perimeter() / 2) {
                     throw new DesignException("shape '" + shape.id() + "' of '" + name + "' reaches beyond its ground near "
                             + out.inside() + "; make it smaller or move it inwards");
                 }
             }
         }
+    }
+
+    private static List<Region> beyond(Region shape, Patchwork ground) {
+        Box all = ground.outline().bounds();
+        Box box = shape.bounds();
+        boolean inside = all.contains(box.topLeft()) && all.contains(new Point(box.right(), box.bottom()));
+        return inside && ground.isRectangular() ? List.of() : shape.minus(ground.outline());
     }
 
     /** A ground with nothing on it yet. */
@@ -92,6 +100,7 @@ public record Applique(String name, Patchwork ground, List<Patch> laid) {
 
     private static List<Patch> visible(Patch patch, List<Patch> above) {
         Geometry shape = Polygons.of(patch.shape(), Region.ACCURACY);
+        Geometry inner = above.isEmpty() ? shape : shape.buffer(-1e-3);
         List<Geometry> over = new ArrayList<>();
         List<Path> holes = new ArrayList<>(patch.shape().holes());
         boolean allWithin = true;
@@ -101,7 +110,8 @@ public record Applique(String name, Patchwork ground, List<Patch> laid) {
             }
             Geometry other = Polygons.of(each.shape(), Region.ACCURACY);
             if (Polygons.intersection(shape, other).getArea() > 1e-7) {
-                allWithin &= each.shape().holes().isEmpty() && shape.buffer(-1e-3).covers(other) && over.stream().allMatch(o -> o.distance(other) > 1e-3);
+                allWithin = allWithin && each.shape().holes().isEmpty() && inner.covers(other)
+                        && over.stream().noneMatch(o -> o.isWithinDistance(other, 1e-3));
                 over.add(other);
                 holes.add(each.shape().outer());
             }
