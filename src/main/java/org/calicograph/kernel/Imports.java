@@ -21,7 +21,7 @@ import javax.tools.ToolProvider;
 final class Imports {
 
     private static final List<String> HOUSE = List.of("measure", "geometry", "drafting", "fabric", "quilt", "fitting", "workshop", "quilting",
-            "turning", "colouring", "drawing", "show", "workshop.pieces", "book");
+            "scaling", "turning", "colouring", "drawing", "show", "workshop.pieces", "book");
 
     /** Packages whose types can be named in a cell as they are. */
     static final List<String> PACKAGES = packages();

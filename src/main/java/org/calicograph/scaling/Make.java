@@ -1,0 +1,90 @@
+package org.calicograph.scaling;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.calicograph.geometry.Line;
+import org.calicograph.geometry.Region;
+import org.calicograph.measure.Area;
+import org.calicograph.measure.Length;
+import org.calicograph.quilt.Patch;
+import org.calicograph.quilt.Patchwork;
+import org.calicograph.workshop.pieces.CuttingRules;
+import org.calicograph.workshop.pieces.Piece;
+import org.calicograph.workshop.pieces.Pieces;
+
+/**
+ * A top of one block side by side, at one size.
+ *
+ * @param block  at its size
+ * @param across blocks across
+ * @param down   blocks down
+ */
+public record Make(Patchwork block, int across, int down, CuttingRules rules) {
+
+    /** As many blocks as cover a width and a height. */
+    static Make covering(Patchwork block, Length width, Length height, CuttingRules rules) {
+        return new Make(block, fewest(width, block.width()), fewest(height, block.height()), rules);
+    }
+
+    private static int fewest(Length whole, Length part) {
+        // Blocks scaled by a real number may be a unit or two off.
+        return (int) Math.max(1, Math.ceil(whole.ratioTo(part) - 1e-9));
+    }
+
+    public int blocks() {
+        return across * down;
+    }
+
+    public Length width() {
+        return block.width().times((long) across);
+    }
+
+    public Length height() {
+        return block.height().times((long) down);
+    }
+
+    public int patches() {
+        return block.patchCount() * blocks();
+    }
+
+    /** The finished length of all seams, those between the blocks included. */
+    public Length seams() {
+        double within = block.patches().stream().map(Patch::shape).mapToDouble(Region::perimeter).sum() - block.outline().perimeter();
+        Length between = block.height().times((across - 1L) * down).plus(block.width().times((down - 1L) * across));
+        return Length.inches(within / 2 * blocks()).plus(between);
+    }
+
+    /** Different pieces of one block, as they are cut. */
+    public List<Piece> pieces() {
+        return Pieces.of(block, rules);
+    }
+
+    /** The straight finished sides of a piece that are no whole step of the ruler, the long side of a triangle apart; each once. */
+    public List<Length> offTheRuler(Piece piece) {
+        List<Length> sides = piece.finished().outer().joined().segments().stream().filter(Line.class::isInstance).map(s -> Length.inches(s.length()))
+                .sorted().toList();
+        boolean triangle = piece.finished().isStraight() && sides.size() == 3;
+        List<Length> off = new ArrayList<>();
+        for (Length side : triangle ? sides.subList(0, 2) : sides) {
+            Length miss = side.minus(side.roundedTo(rules.rulerStep())).abs();
+            if (miss.compareTo(Length.mm(0.02)) > 0 && off.stream().noneMatch(o -> o.minus(side).abs().compareTo(Length.mm(0.02)) <= 0)) {
+                off.add(side);
+            }
+        }
+        return off;
+    }
+
+    /** The cloth of every fabric by area: the pieces with their seam allowances, and the waste, as a length of the usable width. */
+    public Map<String, Length> cloth(double waste) {
+        Map<String, Area> areas = new LinkedHashMap<>();
+        for (Piece p : pieces()) {
+            areas.merge(p.fabric().name(), p.cutOutline(rules.seam()).area().times(p.count()), Area::plus);
+        }
+        Map<String, Length> cloth = new LinkedHashMap<>();
+        areas.forEach((fabric, area) -> cloth.put(fabric, Length.inches(area.squareInches() * blocks() * (1 + waste) / rules.usableWidth().inInches())
+                .roundedUpTo(rules.buyingStep())));
+        return cloth;
+    }
+}
