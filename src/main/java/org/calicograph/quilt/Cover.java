@@ -8,17 +8,15 @@ import org.calicograph.geometry.Point;
 import org.calicograph.geometry.Polygons;
 import org.calicograph.geometry.Region;
 import org.calicograph.measure.Length;
-import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Polygon;
-import org.locationtech.jts.index.strtree.STRtree;
 
 /**
  * The covering law: parts cover an outline without gap or overlap.
  *
  * <p>A gap or overlap counts if it is wider than {@link #TOLERANCE} somewhere, that is, if a circle of
  * that diameter fits into it. Convex parts with straight sides are compared by their separating
- * directions, all others as polygons; the whole costs n log n for parts of a kind.
+ * directions, all others as polygons; the whole costs one step for each part where the parts are of a kind.
  */
 public final class Cover {
 
@@ -39,23 +37,16 @@ public final class Cover {
 
     /** @throws DesignException naming the parts, the place and the repair, if the law is broken */
     public static void check(String whole, Region outline, List<Part> parts) {
-        STRtree near = new STRtree();
-        for (int i = 0; i < parts.size(); i++) {
-            near.insert(envelope(parts.get(i).shape().bounds()), i);
-        }
-        near.build();
+        List<Box> bounds = parts.stream().map(p -> p.shape().bounds()).toList();
+        Bins near = new Bins(bounds);
         Shapes shapes = new Shapes(parts);
         double area = 0;
         for (int i = 0; i < parts.size(); i++) {
+            int one = i;
             area += parts.get(i).shape().area().squareInches();
-            for (Object found : near.query(envelope(parts.get(i).shape().bounds()))) {
-                int j = (int) found;
-                if (j > i) {
-                    checkPair(whole, parts, shapes, i, j);
-                }
-            }
+            near.laterTouching(i, other -> checkPair(whole, parts, shapes, one, other));
         }
-        checkInside(whole, outline, parts, shapes);
+        checkInside(whole, outline, parts, bounds, shapes);
         if (Math.abs(area - outline.area().squareInches()) > SLACK) {
             checkGaps(whole, outline, parts, shapes);
         }
@@ -71,13 +62,13 @@ public final class Cover {
         });
     }
 
-    private static void checkInside(String whole, Region outline, List<Part> parts, Shapes shapes) {
+    private static void checkInside(String whole, Region outline, List<Part> parts, List<Box> bounds, Shapes shapes) {
         Box box = outline.bounds();
         boolean rectangle = outline.holes().isEmpty() && outline.isStraight()
                 && Math.abs(outline.area().squareInches() - box.width() * box.height()) < 1e-9;
         Polygon all = Polygons.of(outline, Region.ACCURACY);
         for (int i = 0; i < parts.size(); i++) {
-            Box b = parts.get(i).shape().bounds();
+            Box b = bounds.get(i);
             if (rectangle && b.left() >= box.left() - TOLERANCE && b.right() <= box.right() + TOLERANCE
                     && b.top() >= box.top() - TOLERANCE && b.bottom() <= box.bottom() + TOLERANCE) {
                 continue;
@@ -120,9 +111,5 @@ public final class Cover {
     private static String size(double inches) {
         String text = Length.inches(Math.rint(inches * 1000) / 1000).toString();
         return text.substring(0, text.length() - 3);
-    }
-
-    private static Envelope envelope(Box b) {
-        return new Envelope(b.left(), b.right(), b.top(), b.bottom());
     }
 }

@@ -24,7 +24,7 @@ final class Shears {
     private static final double SLACK = 1e-6;
 
     private final Box frame;
-    /** By the work itself, and by where the rectangle lies on it, to a millionth of an inch. */
+    /** By the work itself, and by the corners of what is left of its outline, to a millionth of an inch. */
     private final Map<Patchwork, Map<List<Long>, List<Cutting>>> done = new IdentityHashMap<>();
 
     /** A piece of a work, and where its top left corner lay on it. */
@@ -50,16 +50,13 @@ final class Shears {
             return List.of();
         }
         Region edge = Region.rectangle(frame).transformed(place.inverse());
-        List<Long> corners = new ArrayList<>();
-        for (Point p : edge.outer().corners()) {
-            corners.add(Math.round(p.x() * 1e6));
-            corners.add(Math.round(p.y() * 1e6));
-        }
+        List<Region> outlines = clip(work.outline(), edge);
         Map<List<Long>, List<Cutting>> known = done.computeIfAbsent(work, w -> new HashMap<>());
-        List<Cutting> pieces = known.get(corners);
+        List<Long> looks = corners(outlines);
+        List<Cutting> pieces = known.get(looks);
         if (pieces == null) {
-            pieces = pieces(work, edge, place);
-            known.put(corners, pieces);
+            pieces = pieces(work, outlines, edge, place);
+            known.put(looks, pieces);
         }
         List<Placed> placed = new ArrayList<>();
         for (Cutting piece : pieces) {
@@ -69,9 +66,19 @@ final class Shears {
         return placed;
     }
 
-    private List<Cutting> pieces(Patchwork work, Region edge, Transform place) {
+    private static List<Long> corners(List<Region> outlines) {
+        List<Long> corners = new ArrayList<>();
+        for (Region outline : outlines) {
+            for (Point p : outline.outer().corners()) {
+                corners.add(Math.round(p.x() * 1e6));
+                corners.add(Math.round(p.y() * 1e6));
+            }
+        }
+        return corners;
+    }
+
+    private List<Cutting> pieces(Patchwork work, List<Region> outlines, Region edge, Transform place) {
         List<Cutting> pieces = new ArrayList<>();
-        List<Region> outlines = clip(work.outline(), edge);
         for (Region outline : outlines) {
             boolean only = outlines.size() == 1;
             Patchwork piece = work instanceof Assembly a ? piece(a, outline, place, only) : piece((Block) work, outline, edge, only);
