@@ -61,19 +61,31 @@ public record Make(Patchwork block, int across, int down, CuttingRules rules) {
         return Pieces.of(block, rules);
     }
 
-    /** The straight finished sides of a piece that are no whole step of the ruler, the long side of a triangle apart; each once. */
+    /**
+     * The straight finished sides of a piece that are no whole step of the ruler, each once. A triangle is cut by
+     * its two short sides or by its long one, so it is off the ruler only if both ways are.
+     */
     public List<Length> offTheRuler(Piece piece) {
         List<Length> sides = piece.finished().outer().joined().segments().stream().filter(Line.class::isInstance).map(s -> Length.inches(s.length()))
                 .sorted().toList();
-        boolean triangle = piece.finished().isStraight() && sides.size() == 3;
+        if (piece.finished().isStraight() && sides.size() == 3) {
+            return off(sides.subList(2, 3)).isEmpty() ? List.of() : off(sides.subList(0, 2));
+        }
+        return off(sides);
+    }
+
+    private List<Length> off(List<Length> sides) {
         List<Length> off = new ArrayList<>();
-        for (Length side : triangle ? sides.subList(0, 2) : sides) {
-            Length miss = side.minus(side.roundedTo(rules.rulerStep())).abs();
-            if (miss.compareTo(Length.mm(0.02)) > 0 && off.stream().noneMatch(o -> o.minus(side).abs().compareTo(Length.mm(0.02)) <= 0)) {
+        for (Length side : sides) {
+            if (!near(side, side.roundedTo(rules.rulerStep())) && off.stream().noneMatch(o -> near(o, side))) {
                 off.add(side);
             }
         }
-        return off;
+        return List.copyOf(off);
+    }
+
+    private static boolean near(Length a, Length b) {
+        return a.minus(b).abs().compareTo(Length.mm(0.02)) <= 0;
     }
 
     /** The cloth of every fabric by area: the pieces with their seam allowances, and the waste, as a length of the usable width. */

@@ -86,7 +86,7 @@ public record Scaling(Patchwork design, Length to, Length width, Length height, 
         table = table.row("blocks", a.blocks(), b.blocks(), times(a.blocks(), b.blocks()));
         table = table.row("top, finished", size(a), size(b), times(a.width().inInches() * a.height().inInches(), b.width().inInches() * b.height().inInches()));
         table = table.row("patches", a.patches(), b.patches(), times(a.patches(), b.patches()));
-        table = table.row("seams to sew", counter(a.seams()), counter(b.seams()), times(a.seams().inInches(), b.seams().inInches()));
+        table = table.row("seams to sew", sewn(a.seams()), sewn(b.seams()), times(a.seams().inInches(), b.seams().inInches()));
         table = table.row("kinds of patches with a side off the ruler", off(a), off(b), "");
         Map<String, Length> more = b.cloth(waste);
         for (Map.Entry<String, Length> cloth : a.cloth(waste).entrySet()) {
@@ -106,6 +106,10 @@ public record Scaling(Patchwork design, Length to, Length width, Length height, 
 
     private static String times(double before, double after) {
         return String.format(Locale.ROOT, "%.2f", after / before);
+    }
+
+    private String sewn(Length seams) {
+        return rules.isMetric() ? String.format(Locale.ROOT, "%.1f m", seams.inMm() / 1000) : String.format(Locale.ROOT, "%.1f yd", seams.inInches() / 36);
     }
 
     /** A length as it is asked for at the counter. */
@@ -141,7 +145,7 @@ public record Scaling(Patchwork design, Length to, Length width, Length height, 
         parts.add(Exhibit.words("Cloth by area: every patch with " + rules.text(rules.seam()) + " seam allowances, " + Math.round(waste * 100)
                 + " % more for what is left between them, on " + rules.text(rules.usableWidth()) + " of usable width, up to the next " + rules.text(rules.buyingStep())
                 + ". A cutting plan says what a layout takes. A side is off the ruler if it is no whole number of " + rules.text(rules.rulerStep())
-                + "; the long side of a triangle is not counted. Seams are finished lengths."));
+                + "; a triangle may be cut by its short sides or by its long one. Seams are finished lengths."));
         return new Exhibit.Several(parts);
     }
 }

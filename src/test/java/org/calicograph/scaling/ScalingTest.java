@@ -79,6 +79,17 @@ class ScalingTest {
         assertThat(make.pieces()).extracting(Piece::count).allMatch(n -> n == 4);
     }
 
+    /** Quarter-square triangles are cut by their long side, half-square triangles by their short ones (common practice). */
+    @Test
+    void a_triangle_is_on_the_ruler_by_its_short_sides_or_its_long_one() {
+        Block hourglass = Block.onGrid("Hourglass", 1, inches(4)).quarters(0, 0, 1, Role.DARK, Role.LIGHT, Role.DARK, Role.LIGHT).block();
+        Scaling scaling = Scaling.of(hourglass, inches(16).dividedBy(3));
+        assertThat(scaling.before().offTheRuler(scaling.before().pieces().get(0))).isEmpty();
+        assertThat(scaling.after().offTheRuler(scaling.after().pieces().get(0))).hasSize(1);
+        Make halves = new Make(Block.onGrid("Half", 1, inches(4)).halvesRising(0, 0, 1, Role.LIGHT, Role.DARK).block(), 1, 1, scaling.rules());
+        assertThat(halves.pieces()).allMatch(p -> halves.offTheRuler(p).isEmpty());
+    }
+
     @Test
     void it_draws_itself_as_tables() {
         Scaling scaling = Scaling.of(nine(inches(12)), inches(16)).covering(inches(60), inches(84));
