@@ -67,9 +67,17 @@ public final class Trim {
 
     /** The parts of the path within, in the order in which the path runs through them. */
     public List<Path> of(Path path) {
-        if (!path.bounds().touches(region.bounds())) {
-            return List.of();
-        }
+        return path.bounds().touches(region.bounds()) ? parts(path, true) : List.of();
+    }
+
+    /** What {@link #of} leaves: the parts outside, and those along the edge. */
+    public List<Path> outside(Collection<Path> paths) {
+        List<Path> all = new ArrayList<>();
+        paths.forEach(p -> all.addAll(p.bounds().touches(region.bounds()) ? parts(p, false) : List.of(p)));
+        return all;
+    }
+
+    private List<Path> parts(Path path, boolean within) {
         List<List<Segment>> runs = new ArrayList<>();
         boolean running = false;
         for (Segment s : path.segments()) {
@@ -78,7 +86,7 @@ public final class Trim {
                 if (share == 0) {
                     continue;
                 }
-                if (!isWithin(s, last, share)) {
+                if (isWithin(s, last, share) != within) {
                     running = false;
                 } else {
                     if (!running) {

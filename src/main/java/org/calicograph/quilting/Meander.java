@@ -28,8 +28,8 @@ import org.calicograph.measure.Length;
  */
 public final class Meander {
 
-    /** Grid steps between the centres of rooms, at first and where that is too coarse for the holes. */
-    private static final int[] FINENESS = {12, 20, 32};
+    /** Grid steps between the centres of rooms, try by try: another wandering first, then finer, where the round falls apart. */
+    private static final int[] FINENESS = {12, 12, 12, 20, 32};
     private static final double MOST = 2e5;
 
     private static final int SPECK = 24;
@@ -86,9 +86,9 @@ public final class Meander {
 
     private static List<Path> lines(Region region, double size, double aim, long seed) {
         List<SmoothRound> lines = List.of();
-        for (int fineness : FINENESS) {
-            Raster raster = new Raster(region, size / fineness);
-            Rooms rooms = new Rooms(raster, size, 0.85 * aim, new Random(seed));
+        for (int i = 0; i < FINENESS.length; i++) {
+            Raster raster = new Raster(region, size / FINENESS[i]);
+            Rooms rooms = new Rooms(raster, size, 0.85 * aim, new Random(seed + i * 7919L));
             lines = new Meander(raster, rooms).wander(aim);
             if (lines.size() <= rooms.parts()) {
                 break;

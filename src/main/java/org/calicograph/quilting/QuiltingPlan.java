@@ -1,7 +1,12 @@
 package org.calicograph.quilting;
 
 import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.function.UnaryOperator;
 import org.calicograph.drawing.Drawable;
 import org.calicograph.drawing.Exhibit;
 import org.calicograph.drawing.Picture;
@@ -10,6 +15,7 @@ import org.calicograph.fabric.Colour;
 import org.calicograph.geometry.Path;
 import org.calicograph.geometry.Point;
 import org.calicograph.geometry.Region;
+import org.calicograph.geometry.Trim;
 import org.calicograph.measure.Length;
 import org.calicograph.quilt.Patchwork;
 
@@ -65,6 +71,34 @@ public record QuiltingPlan(Patchwork top, List<Layer> layers, Batting batting, L
         return new QuiltingPlan(top, more, batting, thread);
     }
 
+    /**
+     * Another thread wherever a line runs through some regions: one fabric's patches, or where a shadow or
+     * a patch of light falls. Lines are cut at the edge; what shares a thread is then sewn together.
+     *
+     * @param where  added to the names of what is cut off, such as 'in shadow'
+     * @param thread from the thread outside to the thread within
+     */
+    public QuiltingPlan threaded(String where, Collection<Region> over, UnaryOperator<Colour> thread) {
+        List<Trim> trims = over.stream().map(Trim::within).toList();
+        Map<Colour, List<Layer>> byThread = new LinkedHashMap<>();
+        for (Layer layer : layers) {
+            List<Path> rest = layer.lines();
+            List<Path> within = new ArrayList<>();
+            for (Trim trim : trims) {
+                within.addAll(trim.of(rest));
+                rest = trim.outside(rest);
+            }
+            if (!rest.isEmpty()) {
+                byThread.computeIfAbsent(layer.thread(), k -> new ArrayList<>()).add(new Layer(layer.name(), layer.thread(), rest, layer.lent()));
+            }
+            if (!within.isEmpty()) {
+                Colour other = thread.apply(layer.thread());
+                byThread.computeIfAbsent(other, k -> new ArrayList<>()).add(new Layer(layer.name() + " " + where, other, within, layer.lent()));
+            }
+        }
+        return new QuiltingPlan(top, byThread.values().stream().flatMap(List::stream).toList(), batting, this.thread);
+    }
+
     public QuiltingPlan on(Batting other) {
         return new QuiltingPlan(top, layers, other, thread);
     }
@@ -92,7 +126,7 @@ public record QuiltingPlan(Patchwork top, List<Layer> layers, Batting batting, L
         return gap.diameter() <= batting.widestGap().inInches() + 0.01
                 ? size + "; " + batting.name() + " allows " + batting.widestGap() + "."
                 : size + ", more than the " + batting.widestGap() + " that " + batting.name() + " allows: quilt closer at ("
-                        + Length.inches(gap.centre().x()).roundedTo(Length.inches(1, 8)) + ", " + Length.inches(gap.centre().y()).roundedTo(Length.inches(1, 8)) + ").";
+                        + near(gap.centre().x()) + ", " + near(gap.centre().y()) + ").";
     }
 
     /** Where each set of lines lies on the quilt. */
@@ -111,14 +145,36 @@ public record QuiltingPlan(Patchwork top, List<Layer> layers, Batting batting, L
 
     /** Per layer: length, starts, length gone over again, thread. */
     public Table table() {
-        Table table = Table.of("Quilting", "quilting", "line, in", "starts", "sewn again, in", "least possible", "thread, yd");
+        Table table = Table.of("Quilting", "quilting", "thread", "line, in", "starts", "sewn again, in", "least possible", "thread, yd");
         for (Layer layer : layers) {
             Route route = layer.route();
             String least = route.exact() ? "yes" : "within " + Math.round((route.length() / route.bound() - 1) * 1000) / 10.0 + " %";
-            table = table.row(layer.name(), Math.round((route.length() - route.retraced()) * 10) / 10.0, route.starts(),
+            table = table.row(layer.name(), layer.thread().hex(), Math.round((route.length() - route.retraced()) * 10) / 10.0, route.starts(),
                     Math.round(route.retraced() * 10) / 10.0, least, Math.round(thread.needed(route).inInches() / 3.6) / 10.0);
         }
         return table;
+    }
+
+    /**
+     * Whether the quilting goes through a machine, set by set, each run sewn in the direction that leaves
+     * less to the right of the needle; and how often the quilt turns with the line.
+     */
+    public Table through(Throat throat) {
+        String kind = throat.freeMotion() ? "free motion" : "walking foot";
+        Table table = Table.of("Through a throat of " + throat.space() + ", " + kind, "quilting", "goes through", "thickest roll", "at", "whole turns of the quilt");
+        for (Layer layer : layers) {
+            Route route = throat.eased(layer.route(), area());
+            List<Throat.Tight> tight = throat.tight(route, area());
+            String at = tight.stream().max(Comparator.comparing(Throat.Tight::roll)).map(t -> near(t.at().x()) + ", " + near(t.at().y())).orElse("");
+            String roll = tight.stream().map(Throat.Tight::roll).max(Comparator.naturalOrder()).map(r -> near(r.inInches())).orElse("");
+            table = table.row(layer.name(), tight.isEmpty() ? "yes" : "no: quilt it by hand, in parts, or in free motion", roll, at,
+                    Math.round(throat.turns(route) * 10) / 10.0);
+        }
+        return table;
+    }
+
+    private static String near(double inches) {
+        return Length.inches(inches).roundedTo(Length.inches(1, 8)).toString();
     }
 
     @Override

@@ -13,7 +13,7 @@ import org.calicograph.measure.Length;
  * <p>A width w of layers of thickness t, rolled tightly, is a cylinder of diameter {@code 2 sqrt(w t / pi)}
  * (its end has the area w t). With the feed dogs up (a walking foot) the quilt turns with the line, so
  * the width to the right of the line counts; in free motion it keeps one way up, entered from whichever
- * side leaves less.
+ * side leaves less. By hand nothing limits the roll; a hoop holds what is being sewn.
  *
  * @param space      between needle and machine
  * @param thickness  of the layers when rolled, loosely
@@ -38,29 +38,39 @@ public record Throat(Length space, Length thickness, boolean freeMotion) {
         return Length.inches(Math.PI * r * r / thickness.inInches());
     }
 
-    /** A place where more must go through than fits. */
+    /** A place, and the roll that goes through there. */
     public record Tight(Point at, Length roll) { }
 
     /** Where the route asks too much, one place a run at most, the worst. */
     public List<Tight> tight(Route route, Region quilt) {
+        return route.runs().stream().map(r -> worst(r, quilt.bounds())).filter(t -> t.roll().compareTo(space) > 0).toList();
+    }
+
+    /** The same runs, each in the direction whose thickest roll is less. */
+    public Route eased(Route route, Region quilt) {
         Box box = quilt.bounds();
-        List<Tight> all = new ArrayList<>();
+        List<Route.Run> runs = new ArrayList<>();
         for (Route.Run run : route.runs()) {
-            Tight worst = null;
-            for (Route.Pass pass : run.passes()) {
-                for (double share : new double[] {0.1, 0.5, 0.9}) {
-                    Point at = pass.line().at(share);
-                    Length roll = roll(Length.inches(bulk(at, pass.line().heading(share), box)));
-                    if (roll.compareTo(space) > 0 && (worst == null || roll.compareTo(worst.roll()) > 0)) {
-                        worst = new Tight(at, roll);
-                    }
+            Route.Run back = run.reversed();
+            runs.add(worst(back, box).roll().compareTo(worst(run, box).roll()) < 0 ? back : run);
+        }
+        return new Route(runs, route.bound(), route.exact(), route.matching());
+    }
+
+    private Tight worst(Route.Run run, Box box) {
+        Point at = Route.start(run);
+        double most = 0;
+        for (Route.Pass pass : run.passes()) {
+            for (double share : new double[] {0.1, 0.5, 0.9}) {
+                Point p = pass.line().at(share);
+                double bulk = bulk(p, pass.line().heading(share), box);
+                if (bulk > most) {
+                    most = bulk;
+                    at = p;
                 }
             }
-            if (worst != null) {
-                all.add(worst);
-            }
         }
-        return List.copyOf(all);
+        return new Tight(at, roll(Length.inches(most)));
     }
 
     /** The width to the right of the needle, in inches. */

@@ -5,8 +5,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import org.calicograph.Golden;
+import org.calicograph.drawing.Paint;
+import org.calicograph.drawing.Pen;
+import org.calicograph.drawing.Picture;
+import org.calicograph.fabric.Colour;
 import org.calicograph.geometry.Box;
 import org.calicograph.geometry.Path;
+import org.calicograph.geometry.Point;
 import org.calicograph.measure.Length;
 import org.calicograph.quilting.Motif;
 import org.calicograph.quilting.Route;
@@ -49,5 +55,18 @@ class StdlibMotifsTest {
             assertThat(m.scaledTo(Length.inches(7)).bounds().width()).as(m.name()).isBetween(7 - 1e-9, 7 + 1e-9);
             assertThat(Route.over(lines).starts()).as(m.name()).isLessThanOrEqualTo(6);
         }
+    }
+
+    /** Each in a square of its own, its name beneath. */
+    @Test
+    void the_motifs_are_drawn_on_a_contact_sheet() {
+        List<Picture> parts = new ArrayList<>();
+        List<Motif> all = motifs();
+        for (int i = 0; i < all.size(); i++) {
+            Box space = new Box(i % 7 * 5, i / 7 * 5.6, i % 7 * 5 + 5, i / 7 * 5.6 + 5);
+            parts.add(new Picture.Shape(all.get(i).fitted(space, 0.5), Paint.NONE, Pen.of(Colour.hex("#24425c"), 0.06)));
+            parts.add(Picture.text(all.get(i).name(), Point.of(space.centre().x(), space.bottom() + 0.3), 0.5));
+        }
+        Golden.picture("quilting/motifs", Picture.group(parts));
     }
 }
