@@ -9,12 +9,15 @@ import org.calicograph.measure.Length;
 
 /**
  * Feathers: lobes side by side along both sides of a spine. The lobes are spaced so that a whole number
- * fits, each leaning forward; neighbours share the line between them.
+ * fits, each leaning forward; neighbours share the line between them. Along an open spine they grow lower
+ * towards both ends, and a plume closes the tip.
  *
  * @param height of a lobe, from the spine
  * @param width  of a lobe along the spine, about: it is stretched until a whole number fits
  */
 public record Feather(Length height, Length width) {
+
+    private static final double LOWEST = 0.45;
 
     public Feather {
         if (!width.isPositive() || height.compareTo(width) < 0) {
@@ -37,25 +40,50 @@ public record Feather(Length height, Length width) {
         List<Path> paths = new ArrayList<>();
         paths.add(spine.path());
         for (int side = -1; side <= 1; side += 2) {
-            double lean = 0.55 * h;
-            double shoulder = h - 0.62 * w;
             for (int i = 0; i <= (spine.isClosed() ? count - 1 : count); i++) {
                 double x = i * w;
                 boolean last = !spine.isClosed() && i == count;
-                Point base = Point.of(x, 0);
-                Point top = Point.of(x + lean, side * shoulder);
-                Path rib = Path.from(base).curveTo(Point.of(x + 0.18 * h, side * 0.12 * h),
-                        Point.of(top.x() - 0.16 * h, top.y() - side * 0.34 * h), top).open();
+                Point top = top(x, side, w, spine);
+                double tall = h * taper(x, spine);
+                Path rib = Path.from(x, 0).curveTo(Point.of(x + 0.18 * tall, side * 0.12 * tall),
+                        Point.of(top.x() - 0.16 * tall, top.y() - side * 0.34 * tall), top).open();
                 paths.add(spine.bent(rib));
                 if (!last) {
-                    Point next = Point.of(top.x() + w, top.y());
+                    Point next = top(x + w, side, w, spine);
                     Point rise = Point.of(0.36 * w, side * 0.8 * w);
-                    Path cap = Path.from(top).curveTo(top.plus(rise), next.plus(rise.times(1)), next).open();
+                    Path cap = Path.from(top).curveTo(top.plus(rise.times(taper(x, spine))), next.plus(rise.times(taper(x + w, spine))), next).open();
                     paths.add(spine.bent(cap));
                 }
             }
         }
+        if (!spine.isClosed()) {
+            paths.addAll(plume(spine, w));
+        }
         return List.copyOf(paths);
+    }
+
+    /** Where a rib ends. */
+    private Point top(double x, int side, double w, Spine spine) {
+        double taper = taper(x, spine);
+        return Point.of(x + 0.55 * height.inInches() * taper, side * (height.inInches() - 0.62 * w) * taper);
+    }
+
+    /** Lobes grow lower towards both ends of an open spine; round a closed one all are alike. */
+    private double taper(double x, Spine spine) {
+        double run = Math.min(3 * height.inInches(), spine.length() / 3);
+        double near = Math.min(x, spine.length() - x);
+        return spine.isClosed() || near >= run ? 1 : LOWEST + (1 - LOWEST) * Math.sin(Math.PI / 2 * Math.max(0, near) / run);
+    }
+
+    /** The end of an open spine: a plume from its tip that joins the two last ribs. */
+    private List<Path> plume(Spine spine, double w) {
+        double end = spine.length();
+        Point right = top(end, 1, w, spine);
+        Point left = top(end, -1, w, spine);
+        double tip = right.x() + 1.1 * right.y() + 0.5 * w;
+        Path plume = Path.from(left).curveTo(Point.of(left.x() + 0.5 * w, 1.5 * left.y()), Point.of(tip, left.y()), Point.of(tip, 0))
+                .curveTo(Point.of(tip, right.y()), Point.of(right.x() + 0.5 * w, 1.5 * right.y()), right).open();
+        return List.of(spine.bent(plume));
     }
 
     /** A round wreath. Radius of the spine. */

@@ -30,15 +30,18 @@ public record Vine(Length swing, Length wave) {
         double half = spine.length() / waves / 2;
         double a = swing.inInches();
         List<Path> paths = new ArrayList<>();
-        var stem = Path.from(0, -a);
+        // Round a closed spine the stem meets itself; along an open one it begins and ends on the spine.
+        double before = spine.isClosed() ? -a : 0;
+        var stem = Path.from(0, before);
         for (int i = 0; i < 2 * waves; i++) {
-            double y = i % 2 == 0 ? a : -a;
+            double y = !spine.isClosed() && i == 2 * waves - 1 ? 0 : i % 2 == 0 ? a : -a;
             double x = i * half;
-            stem = stem.curveTo(Point.of(x + half * 0.4, -y), Point.of(x + half * 0.6, y), Point.of(x + half, y));
+            stem = stem.curveTo(Point.of(x + half * 0.4, before), Point.of(x + half * 0.6, y), Point.of(x + half, y));
+            before = y;
         }
         Path bent = spine.bent(stem.open());
         paths.add(bent);
-        for (int i = 0; i < 2 * waves; i++) {
+        for (int i = spine.isClosed() ? 0 : 1; i < 2 * waves; i++) {
             // A leaf from the crest of the stem across into the hollow.
             double y = i % 2 == 0 ? -a : a;
             double x = i * half;
@@ -47,6 +50,12 @@ public record Vine(Length swing, Length wave) {
             double bulge = 0.26 * half;
             paths.add(spine.bent(Path.from(foot).curveTo(Point.of(x - bulge, y * 0.6), Point.of(x - bulge * 0.6, -y * 0.2), tip)
                     .curveTo(Point.of(x + bulge * 1.6, -y * 0.15), Point.of(x + bulge * 1.2, y * 0.6), foot).open()));
+        }
+        if (!spine.isClosed()) {
+            // A last leaf carries the stem on.
+            double end = spine.length();
+            paths.add(spine.bent(Path.from(end, 0).curveTo(Point.of(end + 0.2 * half, -0.6 * a), Point.of(end + 0.5 * half, -0.5 * a), Point.of(end + 0.8 * half, 0))
+                    .curveTo(Point.of(end + 0.5 * half, 0.5 * a), Point.of(end + 0.2 * half, 0.6 * a), Point.of(end, 0)).open()));
         }
         return List.copyOf(paths);
     }
