@@ -100,11 +100,13 @@ public record Cutting(String title, CuttingRules rules, List<FabricCut> fabrics)
     /** What to buy, a row for each fabric. */
     public Table shopping() {
         Table table = Table.of("Fabric for " + title + ", " + rules.text(rules.usableWidth()) + " usable width", "Fabric", "Buy", "Laid",
-                "No layout below", "Why", "Over it");
+                "No layout below", "Why", "Over it",
+                "No less to buy than");
         for (FabricCut f : fabrics) {
             table = table.row(f.fabric().name(), f.yardage().asked(rules), rules.text(f.layout().length().roundedUpTo(rules.rulerStep())),
                     rules.text(f.layout().bound().length().roundedTo(rules.rulerStep().dividedBy(4))), f.layout().bound().reason(),
-                    String.format(java.util.Locale.ROOT, "%.1f %%", 100 * f.layout().overBound()));
+                    String.format(java.util.Locale.ROOT, "%.1f %%", 100 * f.layout().overBound()),
+                    f.yardage().isLeast() ? "as bought: proved least" : Yardage.asked(f.yardage().least(), rules));
         }
         return table;
     }

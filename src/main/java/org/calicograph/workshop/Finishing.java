@@ -139,8 +139,7 @@ public record Finishing(Length width, Length height, CuttingRules rules, Assumpt
     }
 
     private String yards(Length length) {
-        return new Yardage(length, length, length.roundedUpTo(rules.buyingStep()),
-                new org.calicograph.workshop.layout.LengthBound(length, "")).asked(rules);
+        return Yardage.asked(length.roundedUpTo(rules.buyingStep()), rules);
     }
 
     @Override

@@ -23,10 +23,8 @@ public record LayoutSearch(long moves, int starts) {
 
     /** More lots than this are left to the rows. */
     private static final int MOST = 160;
-    /** More blanks than this are only searched in lots. */
-    private static final int FEW = 80;
-    /** With more kinds of blank than this, layouts with one blank more are not tried. */
-    private static final int MOST_KINDS = 8;
+    /** With more lots than this each move costs more, and there are the fewer of them. */
+    private static final int FEW = 64;
 
     public LayoutSearch {
         if (moves < 0 || starts < 0) {
@@ -52,66 +50,30 @@ public record LayoutSearch(long moves, int starts) {
         }
         LengthBound bound = LengthBound.of(width, blanks);
         Panel best = shortest(found(width, blanks, bound.length()));
-        if (moves > 0 && best.along().compareTo(bound.length()) > 0) {
-            for (Blank kind : kinds(blanks)) {
-                // A layout with one blank more is a layout of these too: adding a piece should not save cloth.
-                List<Blank> more = new ArrayList<>(blanks);
-                more.add(kind);
-                Panel larger = shortest(found(width, more, best.along()));
-                best = larger.along().compareTo(best.along()) < 0 ? without(kind, larger) : best;
-            }
-        }
         return new Layout(width, best.filledTo(width, best.along()), bound);
-    }
-
-    private static List<Blank> kinds(List<Blank> blanks) {
-        java.util.Map<List<Object>, Blank> kinds = new java.util.LinkedHashMap<>();
-        blanks.forEach(b -> kinds.putIfAbsent(List.of(b.across(), b.along(), b.turnable()), b));
-        return kinds.size() > MOST_KINDS ? List.of() : List.copyOf(kinds.values());
-    }
-
-    /** The panel with one of its blanks left as an offcut. */
-    private static Panel without(Blank blank, Panel panel) {
-        if (panel instanceof Panel.Taken t) {
-            return t.blank().equals(blank) ? new Panel.Offcut(t.across(), t.along()) : t;
-        }
-        if (panel instanceof Panel.Offcut) {
-            return panel;
-        }
-        List<Panel> parts = new ArrayList<>(panel instanceof Panel.Rows r ? r.parts() : ((Panel.Columns) panel).parts());
-        for (int i = 0; i < parts.size(); i++) {
-            Panel other = without(blank, parts.get(i));
-            if (!other.equals(parts.get(i))) {
-                parts.set(i, other);
-                break;
-            }
-        }
-        return panel instanceof Panel.Rows ? new Panel.Rows(parts) : new Panel.Columns(parts);
     }
 
     private List<Panel> found(Length width, List<Blank> blanks, Length goal) {
         List<Panel> found = new ArrayList<>();
         found.add(Shelves.lay(width, blanks, true));
         found.add(Shelves.lay(width, blanks, false));
-        if (blanks.size() <= Nooks.MOST) {
+        if (blanks.size() <= Nooks.MOST && shortest(found).along().compareTo(goal) > 0) {
             found.add(Nooks.lay(width, blanks, true));
             found.add(Nooks.lay(width, blanks, false));
         }
         if (moves > 0 && shortest(found).along().compareTo(goal) > 0) {
-            List<Lot> lots = Lot.halved(blanks);
-            if (blanks.size() <= FEW) {
-                found.addAll(searched(width, Lot.singles(blanks), goal));
-            }
-            if (lots.size() < blanks.size() && lots.size() <= MOST) {
-                found.addAll(searched(width, lots, goal));
+            List<Kind> kinds = Kind.of(blanks);
+            if (SlicingTree.lots(kinds) <= MOST) {
+                found.addAll(searched(width, kinds, goal));
             }
         }
         return found;
     }
 
-    private List<Panel> searched(Length width, List<Lot> lots, Length goal) {
+    private List<Panel> searched(Length width, List<Kind> kinds, Length goal) {
+        long affordable = moves * FEW / Math.max(FEW, SlicingTree.lots(kinds));
         return IntStream.range(0, starts).parallel()
-                .mapToObj(i -> new SlicingTree(width, lots, 104_729L * (i + 1)).anneal(moves, goal))
+                .mapToObj(i -> new SlicingTree(width, kinds, 104_729L * (i + 1)).anneal(affordable, goal))
                 .flatMap(java.util.Optional::stream).toList();
     }
 

@@ -14,6 +14,8 @@ public record LengthBound(Length length, String reason) {
 
     /** Widths are told apart in so many steps when reachable widths are counted. */
     private static final int STEPS = 1 << 16;
+    /** So many lengths are put to the scales. */
+    private static final int MOST_LENGTHS = 100;
 
     /** The best of four bounds: area over the width that can be filled, the longest blank, wide blanks stacked, and thin slices. */
     public static LengthBound of(Length width, List<Blank> blanks) {
@@ -49,12 +51,14 @@ public record LengthBound(Length length, String reason) {
         if (sliced.compareTo(best.length()) > 0) {
             best = new LengthBound(sliced, "sides fill no slice across better (linear program)");
         }
-        Length whole = stackable(best.length(), width, blanks);
-        return whole.compareTo(best.length()) > 0 ? new LengthBound(whole, best.reason() + ", up to what stacked sides add to") : best;
+        return stacked(best, width, blanks);
     }
 
-    /** The least length from a start that sides of blanks add up to: pushed together, some stack of them is as long as the cloth. */
-    private static Length stackable(Length from, Length width, List<Blank> blanks) {
+    /**
+     * The least length from a bound that sides of blanks add up to, since pushed together some stack of
+     * them is as long as the cloth; and of these the first that no scales refute.
+     */
+    private static LengthBound stacked(LengthBound from, Length width, List<Blank> blanks) {
         long unit = 0;
         List<Length> sides = new ArrayList<>();
         for (Blank b : blanks) {
@@ -65,13 +69,38 @@ public record LengthBound(Length length, String reason) {
                 unit = gcd(unit, b.across().units());
             }
         }
-        long least = sides.stream().mapToLong(Length::units).max().orElseThrow();
-        if ((from.units() + least) / unit > STEPS) {
+        long most = sides.stream().mapToLong(Length::units).max().orElseThrow();
+        long reach = from.length().units() + Math.max(most, from.length().units() / 2);
+        if (reach / unit > STEPS) {
             return from;
         }
-        int most = (int) ((from.units() + least) / unit) + 1;
-        BitSet sums = sums(sides, unit, most);
-        return new Length(sums.nextSetBit((int) ((from.units() + unit - 1) / unit)) * unit);
+        BitSet sums = sums(sides, unit, (int) (reach / unit) + 1);
+        int first = sums.nextSetBit((int) ((from.length().units() + unit - 1) / unit));
+        int last = refuted(first, sums, width, blanks, unit);
+        if (last >= first) {
+            return new LengthBound(new Length(sums.nextSetBit(last + 1) * unit), "wide and long blanks leave too little room for the others");
+        }
+        Length whole = new Length(first * unit);
+        return whole.compareTo(from.length()) > 0 ? new LengthBound(whole, from.reason() + ", up to what stacked sides add to") : from;
+    }
+
+    /** The greatest refuted of the lengths that sides add up to, in units; below the first if there is none. */
+    private static int refuted(int first, BitSet lengths, Length width, List<Blank> blanks, long unit) {
+        long common = unit;
+        for (Blank b : blanks) {
+            common = gcd(common, b.across().units());
+        }
+        int parts = (int) (unit / common);
+        if (width.units() / common > STEPS) {
+            return first - 1;
+        }
+        ScaleBound scales = new ScaleBound(blanks, common, (int) (width.units() / common));
+        int last = first - 1;
+        int tried = 0;
+        for (int at = first; at >= 0 && lengths.nextSetBit(at + 1) >= 0 && tried++ < MOST_LENGTHS; at = lengths.nextSetBit(at + 1)) {
+            last = scales.refutes(at * parts) ? at : last;
+        }
+        return last;
     }
 
     /** Every sum of sides up to a capacity, each side as often as one likes: that only adds sums, so bounds hold. */

@@ -8,11 +8,11 @@ import org.calicograph.measure.Length;
 
 /**
  * Rows like those of {@link Shelves}, where the room beside each first blank is a smaller cloth, filled
- * in the same way. It costs the square of the number of blanks, so it is for a few thousand at most.
+ * in the same way. It costs the square of the number of blanks, so it is for a thousand at most.
  */
 final class Nooks {
 
-    static final int MOST = 3000;
+    static final int MOST = 1000;
 
     private final List<Panel.Taken> left;
 
