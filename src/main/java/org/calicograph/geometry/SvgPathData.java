@@ -141,7 +141,9 @@ public final class SvgPathData {
         double angle = half >= 1 ? Math.PI / 2 : Math.asin(half);
         double sweep = large ? 2 * Math.PI - 2 * angle : 2 * angle;
         double bulge = (clockwise ? 1 : -1) * Math.tan(sweep / 4);
-        if (rx == ry) {
+        if (Math.abs(bulge) < 1e-9) {
+            line(to);
+        } else if (rx == ry) {
             run.add(new Arc(here, to, bulge));
         } else {
             Transform back = round.inverse();

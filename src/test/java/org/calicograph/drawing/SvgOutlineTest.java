@@ -76,6 +76,7 @@ class SvgOutlineTest {
         assertThat(turned.bounds().width()).isCloseTo(4, within(1e-4));
         assertThat(((Arc) one("M0 0A1 1 0 0 1 10 0").segments().get(0)).radius()).isCloseTo(5, within(1e-9));
         assertThat(one("M0 0A0 1 0 0 1 10 0").isStraight()).isTrue();
+        assertThat(one("M0 0A9e8 9e8 0 0 1 .1 0").isStraight()).isTrue();
     }
 
     /** A quadratic's point at half its way is a quarter of both ends and half of the control point (Bezier's formula). */

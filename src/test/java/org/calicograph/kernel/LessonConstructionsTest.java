@@ -107,8 +107,7 @@ class LessonConstructionsTest {
     }
 
     /** With straight feathers of 1 and slant feathers of g = 5 root 2 / 7, everything follows from similar triangles. */
-    @Test
-    void the_feathered_star_agrees_with_the_algebra() throws Exception {
+    private static Map<String, Point> feathered() {
         double root = Math.sqrt(2);
         double g = 5 * root / 7;
         Point k = new Point(2.5, 8.5);
@@ -130,7 +129,32 @@ class LessonConstructionsTest {
                 points.put("D" + n, i.plus(down.times(n * g)));
             }
         }
-        agree(drawn("feathered-star.json"), points, Map.of("swing", 5.0, "one", 1.0, "step", g));
+        return points;
+    }
+
+    @Test
+    void the_feathered_star_agrees_with_the_algebra() throws Exception {
+        agree(drawn("feathered-star.json"), feathered(), Map.of("swing", 5.0, "one", 1.0, "step", 5 * Math.sqrt(2) / 7));
+    }
+
+    /** The block of stdlib, 24 in wide, is drafted from algebra of its own; its feathers are 24 x 7 / 174 in. */
+    @Test
+    void the_block_has_a_corner_at_every_point_of_the_feathered_lesson() throws Exception {
+        Cells.Result result = cells.evaluate("block", """
+                FeatheredStar.of(5).across(inches(24)).patches().stream().flatMap(p -> p.shape().outer().corners().stream())
+                    .map(p -> p.x() + "|" + p.y()).collect(Collectors.joining("\\n"))""", Map.of(), List.of());
+        assertThat(result.failure()).isEmpty();
+        List<Point> corners = ((Exhibit.Words) ExhibitFormat.exhibit(result.exhibit().orElseThrow())).text().lines().map(l -> l.split("\\|"))
+                .map(f -> new Point(Double.parseDouble(f[0]), Double.parseDouble(f[1]))).toList();
+        double feather = 24 * 7 / 174.0;
+        Map<String, Point> points = feathered();
+        Point tip = new Point(feather * (10.0 / 7 + 5), 0);
+        points.forEach((name, p) -> {
+            if (!List.of("W", "E", "N").contains(name)) {
+                Point there = tip.plus(p.minus(points.get("T")).times(feather));
+                assertThat(corners).as(name).anySatisfy(c -> assertThat(c.distance(there)).isLessThan(NEAR));
+            }
+        });
     }
 
     @Test
