@@ -3,6 +3,7 @@ package org.calicograph.command;
 import java.time.Duration;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import org.calicograph.measure.Length;
 import org.calicograph.session.SessionOptions;
 import picocli.CommandLine.Option;
 
@@ -11,6 +12,9 @@ final class DrawingOptions {
 
     @Option(names = "--set", paramLabel = "NAME=VALUE", description = "Set a dial; may be given again for another. Lengths as the trade writes them: --set \"width=7 3/8 in\".")
     private Map<String, String> dials = new LinkedHashMap<>();
+
+    @Option(names = "--metric", description = "Write lengths and areas in metric; where that rounds, the exact inches stand beside.")
+    private boolean metric;
 
     @Option(names = "--heap", paramLabel = "MB", defaultValue = "1024", description = "Memory for the cells, in megabytes (default: ${DEFAULT-VALUE}).")
     private int heap;
@@ -34,7 +38,8 @@ final class DrawingOptions {
 
     SessionOptions session() {
         try {
-            return SessionOptions.standard().withHeap(heap).withTimeLimit(Duration.ofMillis(Math.round(seconds * 1000)));
+            return SessionOptions.standard().withHeap(heap).withTimeLimit(Duration.ofMillis(Math.round(seconds * 1000)))
+                    .withLengths(metric ? Length.System.METRIC : Length.System.INCH);
         } catch (IllegalArgumentException e) {
             throw new Refusal(Refusal.FILE, e.getMessage(), e);
         }

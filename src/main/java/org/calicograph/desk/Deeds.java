@@ -62,6 +62,7 @@ final class Deeds {
         add("View", "Variations", "Shortcut+Shift+V", () -> window.pages().variations());
         add("View", "Standard library", "Shortcut+L", () -> window.pages().library());
         add("View", "Day or night", "Shortcut+Shift+L", window::turnLook);
+        add("View", "Inches or metric", "Shortcut+Shift+U", window::turnLengths);
         add("View", "Keys", "F1", this::keys);
     }
 

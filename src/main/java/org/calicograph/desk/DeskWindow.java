@@ -1,8 +1,6 @@
 package org.calicograph.desk;
 
 import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -22,9 +20,11 @@ import org.calicograph.desk.cells.Column;
 import org.calicograph.desk.cells.ProsePane;
 import org.calicograph.desk.cells.Wishes;
 import org.calicograph.desk.sheets.SheetPage;
+import org.calicograph.desk.study.Change;
 import org.calicograph.desk.study.Outcomes;
 import org.calicograph.desk.study.Preferences;
 import org.calicograph.desk.study.Study;
+import org.calicograph.measure.Length;
 import org.calicograph.notebook.Cell;
 import org.calicograph.notebook.Notebook;
 import org.calicograph.notebook.Saved;
@@ -51,7 +51,7 @@ final class DeskWindow implements Wishes, Papers.Table {
     private final Pages pages;
     private Study study = new Study(Notebook.titled(""));
     private Map<String, Saved> older = Map.of();
-    private boolean night;
+    private Length.System lengths;
 
     DeskWindow(Stage stage, DeskOptions options) {
         this.stage = stage;
@@ -66,8 +66,8 @@ final class DeskWindow implements Wishes, Papers.Table {
         root.getStyleClass().add("desk");
         Rectangle2D room = Screen.getPrimary().getVisualBounds();
         this.scene = new Scene(root, Math.min(1240, room.getWidth() - 40), Math.min(900, room.getHeight() - 40));
-        night = preferences.get("look", "day").equals("night");
-        Look.dress(scene, night);
+        lengths = preferences.lengths();
+        Look.dress(scene, preferences.night());
         scene.addEventFilter(KeyEvent.KEY_PRESSED, this::pressed);
         stage.setTitle("Calicograph");
         stage.setScene(scene);
@@ -136,49 +136,20 @@ final class DeskWindow implements Wishes, Papers.Table {
     }
 
     private void changed(Notebook before, Notebook after) {
+        Change change = new Change(before, after);
         header.title(after.title());
-        if (!before.cells().equals(after.cells())) {
+        if (change.ofCells()) {
             column.show(after);
-            follow(before, after);
-        }
-        for (String name : union(before.dials().keySet(), after.dials().keySet())) {
-            if (!Optional.ofNullable(before.dials().get(name)).equals(Optional.ofNullable(after.dials().get(name)))) {
-                Optional<String> value = Optional.ofNullable(after.dials().get(name)).map(v -> v.text())
-                        .or(() -> telling.declared(name));
-                value.ifPresent(v -> turnNow(name, v));
+            if (change.ofOrder()) {
+                worktable.arrange(after);
+            } else {
+                change.texts().forEach(worktable::edit);
             }
+        }
+        for (String name : change.dials()) {
+            Optional.ofNullable(after.dials().get(name)).map(v -> v.text()).or(() -> telling.declared(name)).ifPresent(v -> turnNow(name, v));
         }
         choose();
-    }
-
-    private static List<String> union(Iterable<String> first, Iterable<String> second) {
-        List<String> all = new ArrayList<>();
-        first.forEach(all::add);
-        second.forEach(n -> {
-            if (!all.contains(n)) {
-                all.add(n);
-            }
-        });
-        return all;
-    }
-
-    /** Tells the session what has become of the cells. */
-    private void follow(Notebook before, Notebook after) {
-        if (!before.ids().equals(after.ids()) || !codes(before).equals(codes(after))) {
-            worktable.arrange(after);
-            return;
-        }
-        Map<String, String> texts = new HashMap<>();
-        before.cells().forEach(c -> texts.put(c.id(), c.text()));
-        for (Cell cell : after.cells()) {
-            if (cell instanceof Cell.Code && !cell.text().equals(texts.get(cell.id()))) {
-                worktable.edit(cell.id(), cell.text());
-            }
-        }
-    }
-
-    private static List<String> codes(Notebook notebook) {
-        return notebook.cells().stream().filter(c -> c instanceof Cell.Code).map(Cell::id).toList();
     }
 
     private void turnNow(String name, String value) {
@@ -232,7 +203,7 @@ final class DeskWindow implements Wishes, Papers.Table {
     void drawFrom(String id) {
         if (mayDraw()) {
             List<String> ids = study.notebook().ids();
-            List<String> codes = codes(study.notebook());
+            List<String> codes = Change.codes(study.notebook());
             worktable.draw(ids.subList(ids.indexOf(id), ids.size()).stream().filter(codes::contains).toList());
         }
     }
@@ -265,7 +236,7 @@ final class DeskWindow implements Wishes, Papers.Table {
     }
 
     SessionOptions sessionOptions() {
-        return papers.path().map(options.session()::beside).orElse(options.session());
+        return papers.path().map(options.session()::beside).orElse(options.session()).withLengths(lengths);
     }
 
     void killKernel() {
@@ -345,9 +316,23 @@ final class DeskWindow implements Wishes, Papers.Table {
     }
 
     void turnLook() {
-        night = !night;
-        preferences.set("look", night ? "night" : "day");
-        Look.dress(scene, night);
+        preferences.setNight(!preferences.night());
+        Look.dress(scene, preferences.night());
+    }
+
+    /** Writes lengths in inches instead of metric, or the other way round; no value changes. */
+    void turnLengths() {
+        lengths = lengths == Length.System.INCH ? Length.System.METRIC : Length.System.INCH;
+        preferences.setLengths(lengths);
+        telling.dials(worktable.dials());
+        if (worktable.isOpen()) {
+            begin();
+        }
+    }
+
+    @Override
+    public Length.System lengths() {
+        return lengths;
     }
 
     Header header() {

@@ -104,6 +104,7 @@ final class Pages implements Hand, ShelfPage.Study {
 
     @Override
     public void reload() {
+        window.papers().grant();
         worktable.restart();
         worktable.drawAll();
     }

@@ -145,8 +145,15 @@ final class Papers {
     void trustIt() {
         trusted = true;
         notices.hush("trust");
-        trust.grant(study.notebook());
+        grant();
         table.begin();
+    }
+
+    /** The study's code, and the routines beside it, may run as they are now. */
+    void grant() {
+        if (trusted) {
+            path().ifPresentOrElse(from -> trust.grant(study.notebook(), from), () -> trust.grant(study.notebook()));
+        }
     }
 
     private void offerLeft(Recovery place) {
@@ -228,7 +235,7 @@ final class Papers {
         try {
             to.save(table.withResults());
             if (trusted) {
-                trust.grant(study.notebook());
+                trust.grant(study.notebook(), to.path());
             }
             study.markSaved();
             autosave.stop();

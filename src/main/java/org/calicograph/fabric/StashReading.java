@@ -169,7 +169,7 @@ public record StashReading(Stash stash, List<String> problems) {
         StringBuilder out = new StringBuilder(String.join(",", COLUMNS)).append("\r\n");
         for (Fabric f : stash.fabrics()) {
             List<String> fields = List.of(f.name(), f.colour().hex(), word(f.print().scale()), word(f.print().direction()),
-                    exact(f.usableWidth()), written(f.inHand()), f.price().map(Price::toString).orElse(""));
+                    f.usableWidth().text(), written(f.inHand()), f.price().map(Price::toString).orElse(""));
             out.append(String.join(",", fields.stream().map(StashReading::quoted).toList())).append("\r\n");
         }
         return out.toString();
@@ -177,17 +177,9 @@ public record StashReading(Stash stash, List<String> problems) {
 
     private static String written(InHand amount) {
         if (amount instanceof InHand.OffTheBolt bolt) {
-            return exact(bolt.length());
+            return bolt.length().text();
         }
         return amount instanceof InHand.Scraps s ? BigDecimal.valueOf(s.pieces().squareInches()).toPlainString() + " sq in" : "";
-    }
-
-    /** The length as a fraction where that is exact, otherwise in millimetres to a thousandth. */
-    private static String exact(Length length) {
-        String inches = length.toString();
-        return Length.parse(inches).equals(length) ? inches
-                : BigDecimal.valueOf(length.units(), 0).divide(BigDecimal.valueOf(24_000), 6, java.math.RoundingMode.HALF_UP)
-                        .stripTrailingZeros().toPlainString() + " mm";
     }
 
     private static String quoted(String field) {

@@ -34,8 +34,18 @@ public record Area(double squareInches) implements Comparable<Area> {
         return Double.compare(squareInches, other.squareInches);
     }
 
+    /** The area as written in the given system: {@code 120 sq in}, {@code 774.19 sq cm}, from one up {@code 1.25 sq m}. */
+    public String in(Length.System system) {
+        if (system == Length.System.INCH) {
+            return LengthText.decimal(squareInches, 2) + " sq in";
+        }
+        double metres = inSquareMetres();
+        return Math.abs(metres) < 1 ? LengthText.decimal(metres * 10_000, 2) + " sq cm" : LengthText.decimal(metres, 2) + " sq m";
+    }
+
+    /** The area as this process writes areas. */
     @Override
     public String toString() {
-        return LengthText.decimal(squareInches, 2) + " sq in";
+        return in(Length.System.ofProcess());
     }
 }

@@ -179,17 +179,57 @@ public record Length(long units) implements Comparable<Length> {
         return a.compareTo(b) <= 0 ? a : b;
     }
 
-    /** Inches as a fraction where it is one the trade uses ({@code 3 1/8 in}), otherwise to four decimals. */
+    /** The length as this process writes lengths; see {@link System#ofProcess} and {@link #shownIn}. */
     @Override
     public String toString() {
-        return LengthText.inches(this);
+        return shownIn(System.ofProcess());
     }
 
-    /** The length as written in the given system: {@code 3 1/8 in}, {@code 7.9 cm}. */
+    /** Text from which {@link #parse} gives this very length again, whatever this process writes lengths in. */
+    public String text() {
+        String inches = in(System.INCH);
+        return parse(inches).equals(this) ? inches : java.math.BigDecimal.valueOf(units)
+                .divide(java.math.BigDecimal.valueOf(1000 * PER_MICROMETRE), 6, java.math.RoundingMode.HALF_UP)
+                .stripTrailingZeros().toPlainString() + " mm";
+    }
+
+    /**
+     * The length for a reader: in inches as {@link #in} has it; in metric to 0.1 mm, with the exact inches
+     * beside it where that rounds a fraction of the trade: {@code 7.94 cm (3 1/8 in)}.
+     */
+    public String shownIn(System system) {
+        String text = in(system);
+        return system == System.METRIC && !parse(text).equals(this) && parse(in(System.INCH)).equals(this)
+                ? text + " (" + in(System.INCH) + ")" : text;
+    }
+
+    /**
+     * The length as written in the given system. Inches are a fraction where it is one the trade uses
+     * ({@code 3 1/8 in}), otherwise to four decimals; metric is to 0.1 mm ({@code 7.94 cm}), below 2 cm to
+     * 0.01 mm ({@code 6.35 mm}).
+     */
     public String in(System system) {
         return system == System.METRIC ? LengthText.metric(this) : LengthText.inches(this);
     }
 
     /** The two systems in which lengths are written. */
-    public enum System { INCH, METRIC }
+    public enum System {
+        INCH, METRIC;
+
+        private static final System OF_PROCESS =
+                java.lang.System.getProperty("calicograph.lengths", "inch").equals("metric") ? METRIC : INCH;
+
+        /**
+         * The system in which this process writes lengths and areas where nothing else is asked for: metric if
+         * the system property {@code calicograph.lengths} is {@code metric}. It stays as it was at the start.
+         */
+        public static System ofProcess() {
+            return OF_PROCESS;
+        }
+
+        /** How the property {@code calicograph.lengths} names it. */
+        public String word() {
+            return name().toLowerCase(java.util.Locale.ROOT);
+        }
+    }
 }

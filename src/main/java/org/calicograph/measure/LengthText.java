@@ -83,7 +83,7 @@ final class LengthText {
 
     static String metric(Length length) {
         double mm = length.inMm();
-        return Math.abs(mm) < 20 ? decimal(mm, 1) + " mm" : decimal(mm / 10, 2) + " cm";
+        return Math.abs(mm) < 20 ? decimal(mm, 2) + " mm" : decimal(mm / 10, 2) + " cm";
     }
 
     static String decimal(double value, int places) {

@@ -109,7 +109,7 @@ public final class Cover {
     }
 
     private static String size(double inches) {
-        String text = Length.inches(Math.rint(inches * 1000) / 1000).toString();
+        String text = Length.inches(Math.rint(inches * 1000) / 1000).in(Length.System.INCH);
         return text.substring(0, text.length() - 3);
     }
 }

@@ -44,11 +44,18 @@ public record Patch(String id, Role role, Fabric fabric, Region shape) {
     /** A few words for those who point at it: fabric and finished size. */
     public String title() {
         Box box = shape.bounds();
-        return fabric.name() + ", " + size(box.width()) + " x " + size(box.height()) + " in finished";
+        return fabric.name() + ", " + size(box) + " finished";
+    }
+
+    private static String size(Box box) {
+        if (Length.System.ofProcess() == Length.System.METRIC) {
+            return Length.inches(box.width()) + " x " + Length.inches(box.height());
+        }
+        return size(box.width()) + " x " + size(box.height()) + " in";
     }
 
     private static String size(double inches) {
-        String text = Length.inches(inches).toString();
+        String text = Length.inches(inches).in(Length.System.INCH);
         String bare = text.substring(0, text.length() - 3);
         return bare.contains(".") ? String.format(Locale.ROOT, "%.3f", inches) : bare;
     }

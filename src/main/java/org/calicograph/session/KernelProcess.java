@@ -87,6 +87,7 @@ final class KernelProcess {
         List<String> command = new ArrayList<>(java(options));
         command.addAll(new KernelArchive(options, classPath).options());
         command.add("-Dcalicograph.sources=" + System.getProperty("calicograph.sources", sources().toString()));
+        command.add("-Dcalicograph.lengths=" + options.lengths().word());
         command.add("-cp");
         command.add(classPath);
         command.addAll(options.kernel());

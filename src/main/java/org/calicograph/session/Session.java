@@ -111,8 +111,7 @@ public final class Session implements AutoCloseable {
     }
 
     public void setDial(String name, Length value) {
-        String text = value.toString();
-        setDial(name, Length.parse(text).equals(value) ? text : value.inMm() + " mm");
+        setDial(name, value.text());
     }
 
     public void setDial(String name, Angle value) {

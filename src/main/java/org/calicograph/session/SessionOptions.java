@@ -3,6 +3,7 @@ package org.calicograph.session;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
+import org.calicograph.measure.Length;
 
 /**
  * How a session runs its kernel.
@@ -15,9 +16,10 @@ import java.util.List;
  * @param warm          true to prepare completion while the kernel is idle
  * @param patience      how long a kernel may keep silent where it owes an answer at once
  * @param kernel        the kernel's main class and options put before it; for tests
+ * @param lengths       the system in which the kernel writes lengths and areas; values are the same in both
  */
 public record SessionOptions(int heapMegabytes, Duration timeLimit, List<Path> stdlib, Path cache, boolean spare, boolean warm,
-                             Duration patience, List<String> kernel) {
+                             Duration patience, List<String> kernel, Length.System lengths) {
 
     private static final String KERNEL = "org.calicograph.kernel.KernelMain";
 
@@ -38,7 +40,7 @@ public record SessionOptions(int heapMegabytes, Duration timeLimit, List<Path> s
      */
     public static SessionOptions standard() {
         return new SessionOptions(1024, Duration.ofMinutes(2), List.of(home().resolve("stdlib")), cacheFolder(), false, false,
-                Duration.ofSeconds(20), List.of(KERNEL));
+                Duration.ofSeconds(20), List.of(KERNEL), Length.System.INCH);
     }
 
     private static Path home() {
@@ -56,11 +58,11 @@ public record SessionOptions(int heapMegabytes, Duration timeLimit, List<Path> s
     }
 
     public SessionOptions withHeap(int megabytes) {
-        return new SessionOptions(megabytes, timeLimit, stdlib, cache, spare, warm, patience, kernel);
+        return new SessionOptions(megabytes, timeLimit, stdlib, cache, spare, warm, patience, kernel, lengths);
     }
 
     public SessionOptions withTimeLimit(Duration limit) {
-        return new SessionOptions(heapMegabytes, limit, stdlib, cache, spare, warm, patience, kernel);
+        return new SessionOptions(heapMegabytes, limit, stdlib, cache, spare, warm, patience, kernel, lengths);
     }
 
     /** With the user's own routines in {@code stdlib} beside the notebook laid over the product's. */
@@ -75,24 +77,29 @@ public record SessionOptions(int heapMegabytes, Duration timeLimit, List<Path> s
     }
 
     public SessionOptions withStdlib(List<Path> folders) {
-        return new SessionOptions(heapMegabytes, timeLimit, folders, cache, spare, warm, patience, kernel);
+        return new SessionOptions(heapMegabytes, timeLimit, folders, cache, spare, warm, patience, kernel, lengths);
     }
 
     public SessionOptions withCache(Path folder) {
-        return new SessionOptions(heapMegabytes, timeLimit, stdlib, folder, spare, warm, patience, kernel);
+        return new SessionOptions(heapMegabytes, timeLimit, stdlib, folder, spare, warm, patience, kernel, lengths);
+    }
+
+    /** With lengths and areas written in the given system. */
+    public SessionOptions withLengths(Length.System system) {
+        return new SessionOptions(heapMegabytes, timeLimit, stdlib, cache, spare, warm, patience, kernel, system);
     }
 
     /** For the desk: a spare kernel and completion made ready beforehand. */
     public SessionOptions forDesk() {
-        return new SessionOptions(heapMegabytes, timeLimit, stdlib, cache, true, true, patience, kernel);
+        return new SessionOptions(heapMegabytes, timeLimit, stdlib, cache, true, true, patience, kernel, lengths);
     }
 
     public SessionOptions withPatience(Duration silence) {
-        return new SessionOptions(heapMegabytes, timeLimit, stdlib, cache, spare, warm, silence, kernel);
+        return new SessionOptions(heapMegabytes, timeLimit, stdlib, cache, spare, warm, silence, kernel, lengths);
     }
 
     /** Another program in the kernel's place: options for the JVM, if any, and a main class. */
     public SessionOptions withKernel(String... command) {
-        return new SessionOptions(heapMegabytes, timeLimit, stdlib, cache, spare, warm, patience, List.of(command));
+        return new SessionOptions(heapMegabytes, timeLimit, stdlib, cache, spare, warm, patience, List.of(command), lengths);
     }
 }

@@ -90,8 +90,7 @@ public sealed interface Dial {
 
         @Override
         public String text() {
-            String text = value.toString();
-            return Length.parse(text).equals(value) ? text : value.inMm() + " mm";
+            return value.text();
         }
 
         @Override

@@ -56,7 +56,7 @@ public record FabricCut(Fabric fabric, List<Piece> pieces, Layout layout, Yardag
         StringBuilder out = new StringBuilder();
         for (Dimension d : dimensions) {
             Length length = (exact ? d.exact() : d.ruler()).length();
-            out.append(out.isEmpty() ? "" : " x ").append(exact && !rules.isMetric()
+            out.append(out.isEmpty() ? "" : " x ").append(exact && !rules.isMetric() && Length.System.ofProcess() == Length.System.INCH
                     ? String.format(java.util.Locale.ROOT, "%.3f in", length.inInches()) : rules.text(length));
         }
         return out.toString();

@@ -43,7 +43,9 @@ public record Yardage(Length laid, Length shrunk, Length toBuy, Length least, Le
         if (rules.isMetric()) {
             return String.format(java.util.Locale.ROOT, "%.1f m", amount.inMm() / 1000);
         }
-        String text = amount.dividedBy(36).toString();
-        return text.substring(0, text.length() - 3) + " yd";
+        String text = amount.dividedBy(36).in(Length.System.INCH);
+        String yards = text.substring(0, text.length() - 3) + " yd";
+        return Length.System.ofProcess() == Length.System.INCH ? yards
+                : String.format(java.util.Locale.ROOT, "%.2f m (%s)", amount.roundedUpTo(Length.cm(1)).inMm() / 1000, yards);
     }
 }

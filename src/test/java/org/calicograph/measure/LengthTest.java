@@ -80,6 +80,21 @@ class LengthTest {
     }
 
     @Test
+    void for_a_reader_metric_has_the_exact_inches_beside_where_it_is_rounded() {
+        // 1 in = 25.4 mm exactly (international yard and pound agreement, 1959)
+        assertThat(Length.inches("3 1/8").shownIn(Length.System.METRIC)).isEqualTo("7.94 cm (3 1/8 in)");
+        assertThat(Length.inches("2 1/2").shownIn(Length.System.METRIC)).isEqualTo("6.35 cm");
+        assertThat(Length.inches(1, 4).shownIn(Length.System.METRIC)).isEqualTo("6.35 mm");
+        assertThat(Length.inches("3 1/8").shownIn(Length.System.INCH)).isEqualTo("3 1/8 in");
+        assertThat(new Area(100).in(Length.System.METRIC)).isEqualTo("645.16 sq cm");
+    }
+
+    @Property
+    void the_text_of_a_length_gives_it_back_exactly(@ForAll @LongRange(min = -1_000_000_000_000L, max = 1_000_000_000_000L) long units) {
+        assertThat(Length.parse(new Length(units).text())).isEqualTo(new Length(units));
+    }
+
+    @Test
     void a_seam_leads_from_the_finished_to_the_cut_size_and_back() {
         Length seam = Length.inches(1, 4);
         assertThat(new Finished(Length.inches(4)).cutWith(seam)).isEqualTo(new Cut(Length.parse("4 1/2")));

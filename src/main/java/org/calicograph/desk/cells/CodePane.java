@@ -19,6 +19,7 @@ import org.calicograph.desk.code.CodeEditor;
 import org.calicograph.desk.code.CodeSlot;
 import org.calicograph.desk.code.Marks;
 import org.calicograph.desk.dials.DialControl;
+import org.calicograph.desk.dials.Writing;
 import org.calicograph.desk.results.ExhibitPane;
 import org.calicograph.desk.results.FailureNote;
 import org.calicograph.drawing.Exhibit;
@@ -225,11 +226,12 @@ public final class CodePane extends CellPane {
 
     /** The dials that this cell declares, as they now are. */
     public void show(List<Dial> dials) {
+        Writing writing = new Writing(wishes.lengths());
         List<DialControl> controls = new ArrayList<>();
         for (Dial dial : dials) {
             Optional<DialControl> there = margin.getChildren().stream().map(n -> (DialControl) n).filter(c -> c.suits(dial)).findFirst();
-            there.ifPresent(c -> c.show(dial));
-            controls.add(there.orElseGet(() -> new DialControl(dial, wishes::turn)));
+            there.ifPresent(c -> c.show(dial, writing));
+            controls.add(there.orElseGet(() -> new DialControl(dial, writing, wishes::turn)));
         }
         if (!controls.equals(margin.getChildren())) {
             margin.getChildren().setAll(controls);

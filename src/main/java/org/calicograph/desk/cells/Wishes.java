@@ -1,5 +1,7 @@
 package org.calicograph.desk.cells;
 
+import org.calicograph.measure.Length;
+
 /** What a cell's pane may ask of the window. Everything is called on JavaFX's thread. */
 public interface Wishes {
 
@@ -20,4 +22,7 @@ public interface Wishes {
     void addBehind(String id, boolean code);
 
     Advice advice();
+
+    /** How lengths are written. */
+    Length.System lengths();
 }

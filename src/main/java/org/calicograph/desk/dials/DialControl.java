@@ -27,20 +27,24 @@ public final class DialControl extends VBox {
     private final Slider slider = new Slider();
     private final ComboBox<String> choice = new ComboBox<>();
     private final CheckBox box = new CheckBox();
+    private final Label exact = new Label();
     private Dial dial;
+    private Writing writing;
     private boolean quiet;
 
     /** @param turn told the dial's name and the value wanted, as {@link Dial} writes it */
-    public DialControl(Dial dial, BiConsumer<String, String> turn) {
+    public DialControl(Dial dial, Writing writing, BiConsumer<String, String> turn) {
         super(2);
         this.dial = dial;
+        this.writing = writing;
         this.turn = turn;
         getStyleClass().add("dial");
         refusal.getStyleClass().add("dial-refusal");
         refusal.setWrapText(true);
         refusal.setMinHeight(USE_PREF_SIZE);
+        exact.getStyleClass().add("dial-exact");
         build();
-        show(dial);
+        show(dial, writing);
     }
 
     public Dial dial() {
@@ -55,7 +59,7 @@ public final class DialControl extends VBox {
     private void build() {
         Label name = new Label(dial.name());
         name.getStyleClass().add("dial-name");
-        String spoken = "Dial " + dial.name() + ", " + dial.range();
+        String spoken = spoken();
         if (dial instanceof Dial.Switch) {
             box.setAccessibleText(spoken);
             box.setId("dial-" + dial.name());
@@ -91,6 +95,10 @@ public final class DialControl extends VBox {
         }
     }
 
+    private String spoken() {
+        return "Dial " + dial.name() + ", " + writing.range(dial);
+    }
+
     private static HBox row(Label name, Node control) {
         HBox.setHgrow(name, Priority.ALWAYS);
         name.setMaxWidth(Double.MAX_VALUE);
@@ -100,8 +108,10 @@ public final class DialControl extends VBox {
     }
 
     /** The dial as it now is; what is being typed or dragged is left alone. */
-    public void show(Dial next) {
+    public void show(Dial next, Writing written) {
+        boolean rewritten = !written.equals(writing);
         dial = next;
+        writing = written;
         quiet = true;
         Notches notches = Notches.of(next);
         if (next instanceof Dial.Switch s) {
@@ -119,17 +129,16 @@ public final class DialControl extends VBox {
             if (!slider.isValueChanging() && !slider.isPressed()) {
                 slider.setValue(notches.position());
             }
-            if (!value.isFocused() || refusal.getText().isEmpty()) {
-                value.setText(shown(next));
+            if (!value.isFocused() || refusal.getText().isEmpty() || rewritten) {
+                value.setText(writing.value(next));
             }
+            if (rewritten) {
+                value.setAccessibleText(spoken());
+                slider.setAccessibleText(spoken());
+            }
+            beneath(exact, writing.exact(next), getChildren().indexOf(slider));
         }
         quiet = false;
-    }
-
-    private static String shown(Dial dial) {
-        String text = dial.text();
-        return dial instanceof Dial.Real && text.endsWith(".0") ? text.substring(0, text.length() - 2)
-                : dial instanceof Dial.OfAngle ? text.replaceFirst("\\.0$", "") + "\u00b0" : text;
     }
 
     private void slid(double position) {
@@ -139,8 +148,8 @@ public final class DialControl extends VBox {
     }
 
     private void typed() {
-        if (!value.getText().equals(shown(dial))) {
-            want(value.getText());
+        if (!value.getText().equals(writing.value(dial))) {
+            want(writing.read(dial, value.getText()));
         }
     }
 
@@ -149,9 +158,9 @@ public final class DialControl extends VBox {
         if (steps != 0 && !event.isShortcutDown() && !event.isAltDown()) {
             want(Notches.of(dial).moved(event.isShiftDown() ? 10 * steps : steps));
             event.consume();
-        } else if (event.getCode() == KeyCode.ESCAPE && !value.getText().equals(shown(dial))) {
+        } else if (event.getCode() == KeyCode.ESCAPE && !value.getText().equals(writing.value(dial))) {
             refuse("");
-            value.setText(shown(dial));
+            value.setText(writing.value(dial));
             event.consume();
         }
     }
@@ -162,13 +171,12 @@ public final class DialControl extends VBox {
             return;
         }
         try {
-            Dial turned = dial.turnedTo(text);
+            Dial turned = writing.turned(dial, text);
+            boolean other = !turned.text().equals(dial.text());
             refuse("");
-            if (!turned.text().equals(dial.text())) {
-                show(turned);
+            show(turned, writing);
+            if (other) {
                 turn.accept(turned.name(), turned.text());
-            } else {
-                show(turned);
             }
         } catch (IllegalArgumentException e) {
             refuse(e.getMessage());
@@ -176,10 +184,16 @@ public final class DialControl extends VBox {
     }
 
     private void refuse(String why) {
-        refusal.setText(why);
-        getChildren().remove(refusal);
-        if (!why.isEmpty()) {
-            getChildren().add(refusal);
+        beneath(refusal, why, getChildren().size());
+    }
+
+    /** Words that are there only when there is something to say. */
+    private void beneath(Label label, String words, int place) {
+        label.setText(words);
+        if (words.isEmpty()) {
+            getChildren().remove(label);
+        } else if (!getChildren().contains(label)) {
+            getChildren().add(place, label);
         }
     }
 }

@@ -21,6 +21,7 @@ public interface Hand {
     /** Cells that show a picture now, the chosen one first. */
     List<String> cellsWithPictures();
 
+    /** How its kernel runs, and how lengths are written. */
     SessionOptions options();
 
     /** Turns the study's dials to these values and goes back to it. */

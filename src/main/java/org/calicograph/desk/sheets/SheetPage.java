@@ -20,6 +20,7 @@ import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.VBox;
+import org.calicograph.desk.dials.Writing;
 import org.calicograph.desk.study.Variations;
 import org.calicograph.wire.Dial;
 
@@ -28,6 +29,7 @@ public final class SheetPage extends BorderPane {
 
     private static final double SIDE = 190;
     private static final double LARGE = 380;
+    private static final String NOW = "as it is now";
     private static final String NONE = "one dial only";
 
     private final Hand hand;
@@ -152,7 +154,7 @@ public final class SheetPage extends BorderPane {
         List<Tile> tiles = new ArrayList<>();
         for (int i = 0; i < variations.size(); i++) {
             Map<String, String> dials = variations.get(i);
-            Tile tile = new Tile(Tile.words(dials), SIDE, () -> take(dials));
+            Tile tile = new Tile(writing().words(dials, hand.dials()), SIDE, () -> take(dials));
             tiles.add(tile);
             grid.add(tile, i % wide, i / wide);
         }
@@ -193,21 +195,21 @@ public final class SheetPage extends BorderPane {
         kept.getChildren().clear();
         Variations.of(hand.notebook()).forEach((called, dials) -> {
             Button take = new Button(called);
-            take.setAccessibleText("Take the variation " + called + ": " + Tile.words(dials));
+            take.setAccessibleText("Take the variation " + called + ": " + writing().words(dials, hand.dials()));
             take.setOnAction(e -> take(dials));
-            Button compare = quiet("beside the present one", "Show " + called + " beside the present dials");
-            compare.setDisable(cell.getItems().isEmpty());
-            compare.setOnAction(e -> compare(called, dials));
             Button forget = quiet("forget", "Forget the variation " + called);
             forget.setOnAction(e -> {
                 hand.change(Variations.forget(hand.notebook(), called));
                 showKept();
             });
-            FlowPane one = new FlowPane(2, 2, take, compare, forget);
+            FlowPane one = new FlowPane(2, 2, take, forget);
             one.setAlignment(Pos.CENTER_LEFT);
             one.setPrefWrapLength(300);
             kept.getChildren().add(one);
         });
+        if (!kept.getChildren().isEmpty()) {
+            kept.getChildren().add(comparing());
+        }
     }
 
     private static Button quiet(String words, String spoken) {
@@ -217,17 +219,66 @@ public final class SheetPage extends BorderPane {
         return button;
     }
 
-    /** Two variations side by side, with what differs between them. */
-    private void compare(String called, Map<String, String> dials) {
-        Map<String, String> now = present();
-        Tile left = new Tile("as it is now", LARGE, this::leave);
-        Tile right = new Tile(called, LARGE, () -> take(dials));
+    // --- Side by side ---
+
+    private Map<String, Map<String, String>> comparable() {
+        Map<String, Map<String, String>> all = new LinkedHashMap<>();
+        all.put(NOW, present());
+        all.putAll(Variations.of(hand.notebook()));
+        return all;
+    }
+
+    /** Two boxes to choose from, and a button. */
+    private FlowPane comparing() {
+        List<String> names = List.copyOf(comparable().keySet());
+        ComboBox<String> left = new ComboBox<>();
+        ComboBox<String> right = new ComboBox<>();
+        left.getItems().setAll(names);
+        right.getItems().setAll(names);
+        left.setId("compare-left");
+        left.setAccessibleText("Variation on the left");
+        right.setId("compare-right");
+        right.setAccessibleText("Variation on the right");
+        left.getSelectionModel().select(Math.max(0, names.size() - 2));
+        right.getSelectionModel().selectLast();
+        Button compare = new Button("Show side by side");
+        compare.setId("compare");
+        compare.setDisable(cell.getItems().isEmpty());
+        compare.setOnAction(e -> compare(left.getValue(), right.getValue()));
+        FlowPane row = new FlowPane(8, 8, new Label("Compare"), left, new Label("with"), right, compare);
+        row.setAlignment(Pos.CENTER_LEFT);
+        return row;
+    }
+
+    private void compare(String one, String other) {
+        Map<String, String> first = comparable().get(one);
+        Map<String, String> second = comparable().get(other);
+        Tile left = new Tile(one, LARGE, () -> take(first));
+        Tile right = new Tile(other, LARGE, () -> take(second));
         GridPane pair = new GridPane();
         pair.setHgap(16);
         pair.add(left, 0, 0);
         pair.add(right, 1, 0);
-        List<String> differences = Variations.differences(now, dials);
-        start(List.of(left, right), List.of(now, dials), List.of(pair,
-                words(differences.isEmpty() ? "They have the same dials." : "What differs:\n" + String.join("\n", differences))));
+        List<Variations.Difference> differences = Variations.differences(first, second);
+        start(List.of(left, right), List.of(first, second), List.of(pair,
+                differences.isEmpty() ? words("They have the same dials.") : listed(one, other, differences)));
+    }
+
+    /** The dials that differ, a row for each. */
+    private GridPane listed(String one, String other, List<Variations.Difference> differences) {
+        GridPane grid = new GridPane();
+        grid.setId("differences");
+        grid.setHgap(24);
+        grid.setVgap(4);
+        grid.addRow(0, words("What differs"), words(one), words(other));
+        for (Variations.Difference d : differences) {
+            grid.addRow(grid.getRowCount(), new Label(d.dial()), new Label(writing().word(d.dial(), d.first(), hand.dials())),
+                    new Label(writing().word(d.dial(), d.second(), hand.dials())));
+        }
+        return grid;
+    }
+
+    private Writing writing() {
+        return new Writing(hand.options().lengths());
     }
 }

@@ -1,8 +1,6 @@
 package org.calicograph.desk.sheets;
 
-import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
@@ -34,10 +32,6 @@ final class Tile extends Button {
         setGraphic(new VBox(5, frame, label));
         setAccessibleText("Take " + words);
         setOnAction(e -> take.run());
-    }
-
-    static String words(Map<String, String> dials) {
-        return dials.entrySet().stream().map(e -> e.getKey() + " " + e.getValue()).collect(Collectors.joining(", "));
     }
 
     void show(CellState state) {

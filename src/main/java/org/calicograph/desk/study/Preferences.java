@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.calicograph.measure.Length;
 
 /** What a person likes, by name, kept between evenings. */
 public final class Preferences {
@@ -16,6 +17,24 @@ public final class Preferences {
 
     public String get(String name, String otherwise) {
         return all().getOrDefault(name, otherwise);
+    }
+
+    /** True if there is little light. */
+    public boolean night() {
+        return get("look", "day").equals("night");
+    }
+
+    public void setNight(boolean on) {
+        set("look", on ? "night" : "day");
+    }
+
+    /** How lengths are written. */
+    public Length.System lengths() {
+        return get("lengths", "inch").equals(Length.System.METRIC.word()) ? Length.System.METRIC : Length.System.INCH;
+    }
+
+    public void setLengths(Length.System system) {
+        set("lengths", system.word());
     }
 
     public void set(String name, String value) {

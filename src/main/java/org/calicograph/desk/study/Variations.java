@@ -1,6 +1,5 @@
 package org.calicograph.desk.study;
 
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -59,19 +58,15 @@ public final class Variations {
         return turned;
     }
 
-    /** What differs between two sets of dial values, a line for each dial: {@code points: 12, then 16}. */
-    public static List<String> differences(Map<String, String> first, Map<String, String> second) {
+    /** A dial that two variations have at other values. */
+    public record Difference(String dial, String first, String second) { }
+
+    /** What differs between two sets of dial values, by the dials' names. */
+    public static List<Difference> differences(Map<String, String> first, Map<String, String> second) {
         TreeSet<String> names = new TreeSet<>(first.keySet());
         names.addAll(second.keySet());
-        List<String> lines = new ArrayList<>();
-        for (String name : names) {
-            String a = first.getOrDefault(name, "as declared");
-            String b = second.getOrDefault(name, "as declared");
-            if (!a.equals(b)) {
-                lines.add(name + ": " + a + ", then " + b);
-            }
-        }
-        return lines;
+        return names.stream().map(n -> new Difference(n, first.getOrDefault(n, "as declared"), second.getOrDefault(n, "as declared")))
+                .filter(d -> !d.first().equals(d.second())).toList();
     }
 
     private static Notebook with(Notebook notebook, Map<String, Map<String, String>> all) {

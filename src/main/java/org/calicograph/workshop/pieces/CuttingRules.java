@@ -61,9 +61,9 @@ public record CuttingRules(Length seam, Length rulerStep, Length near, Length us
         return rulerStep.isMultipleOf(Length.mm(0.5));
     }
 
-    /** A length as the rules' ruler would have it written. */
+    /** A length as the rules' ruler would have it written; by inch rules, as the reader wants lengths, the inches beside where metric is rounded. */
     public String text(Length length) {
-        return length.in(isMetric() ? Length.System.METRIC : Length.System.INCH);
+        return isMetric() ? length.in(Length.System.METRIC) : length.toString();
     }
 
     /** An exact length for reading: a fraction if it is one, else to 0.01 in or 0.1 mm. */
@@ -72,7 +72,7 @@ public record CuttingRules(Length seam, Length rulerStep, Length near, Length us
         if (length.minus(fine).abs().compareTo(Length.mm(0.02)) <= 0) {
             return text(fine);
         }
-        return isMetric() ? text(length.roundedTo(Length.mm(0.1))) : String.format(java.util.Locale.ROOT, "%.2f in", length.inInches());
+        return isMetric() || Length.System.ofProcess() == Length.System.METRIC ? text(length.roundedTo(Length.mm(0.1))) : String.format(java.util.Locale.ROOT, "%.2f in", length.inInches());
     }
 
     /** Up to the next line of a tape measure: 1/2 in, or 1 cm. */

@@ -1,6 +1,7 @@
 package org.calicograph.desk.dials;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.util.List;
 import net.jqwik.api.ForAll;
@@ -23,6 +24,18 @@ class DeskDialsTest {
         assertThat(Notches.of(between).moved(1)).isEqualTo("7 3/8 in");
         assertThat(Notches.of(between).moved(-1)).isEqualTo("7 1/4 in");
         assertThat(Notches.of(WIDTH.turnedTo("12")).moved(10)).isEqualTo("12 in");
+    }
+
+    @Test
+    void in_metric_a_length_is_written_and_read_in_centimetres_and_stays_exact() {
+        Writing metric = new Writing(Length.System.METRIC);
+        assertThat(metric.value(WIDTH)).isEqualTo("18.73 cm");
+        assertThat(metric.exact(WIDTH)).isEqualTo("exactly 7 3/8 in");
+        assertThat(metric.range(WIDTH)).isEqualTo("from 2.54 cm to 30.48 cm");
+        assertThat(metric.turned(WIDTH, metric.read(WIDTH, "20")).text()).isEqualTo(Length.cm(20).text());
+        assertThat(metric.turned(WIDTH, metric.read(WIDTH, "8 in")).text()).isEqualTo("8 in");
+        assertThat(new Writing(Length.System.INCH).read(WIDTH, "8")).isEqualTo("8");
+        assertThatThrownBy(() -> metric.turned(WIDTH, "40 cm")).hasMessageContaining("from 2.54 cm to 30.48 cm");
     }
 
     @Property(tries = 200)

@@ -6,6 +6,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import org.calicograph.notebook.Cell;
 import org.calicograph.notebook.Notebook;
+import org.calicograph.notebook.NotebookFile;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -58,10 +59,40 @@ class StudyFilesTest {
     }
 
     @Test
-    void prose_alone_and_the_products_own_studies_need_no_trust() {
+    void prose_alone_needs_no_trust() {
         Trust trust = new Trust(folder.resolve("own"), folder.resolve("product"));
         assertThat(trust.holds(Notebook.titled("Words", Cell.prose("a1", "only")), folder.resolve("x.json"))).isTrue();
-        assertThat(trust.holds(ropewalk, folder.resolve("product/notebooks/x.json"))).isTrue();
+    }
+
+    @Test
+    void every_notebook_of_the_product_is_trusted_in_its_place_as_long_as_its_code_is_what_was_shipped() throws Exception {
+        Path product = Path.of("notebooks").toAbsolutePath();
+        Trust trust = new Trust(folder.resolve("own"), product);
+        try (var files = Files.list(product)) {
+            for (Path each : files.filter(f -> f.toString().endsWith(".json")).toList()) {
+                Notebook shipped = NotebookFile.read(each);
+                assertThat(trust.holds(shipped, each)).as(each.toString()).isTrue();
+                String code = shipped.cells().stream().filter(c -> c instanceof Cell.Code).findFirst().orElseThrow().id();
+                assertThat(trust.holds(shipped.withText(code, "1 + 1"), each)).as("changed: " + each).isFalse();
+                assertThat(trust.holds(shipped, folder.resolve(each.getFileName()))).as("a copy of " + each).isFalse();
+            }
+        }
+        assertThat(trust.holds(ropewalk, product.resolve("ropewalk-by-somebody.json"))).as("added to the folder").isFalse();
+    }
+
+    @Test
+    void routines_beside_a_study_are_trusted_with_it_and_asked_for_again_when_they_change() throws Exception {
+        Trust trust = new Trust(folder.resolve("own"), folder.resolve("product"));
+        Path study = folder.resolve("ropewalk.json");
+        trust.grant(ropewalk, study);
+        Files.createDirectories(folder.resolve("stdlib"));
+        Files.writeString(folder.resolve("stdlib/Star.java"), "class Star { }");
+        assertThat(trust.holds(ropewalk, study)).isFalse();
+        trust.grant(ropewalk, study);
+        assertThat(trust.holds(ropewalk, study)).isTrue();
+        Files.writeString(folder.resolve("stdlib/Star.java"), "class Star { int x; }");
+        assertThat(trust.holds(ropewalk, study)).isFalse();
+        assertThat(trust.holds(Notebook.titled("Words", Cell.prose("a1", "only")), study)).isFalse();
     }
 
     @Test

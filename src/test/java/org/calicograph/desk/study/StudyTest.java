@@ -105,6 +105,6 @@ class StudyTest {
         assertThat(Variations.of(study.notebook())).containsOnlyKeys("calm");
         assertThat(Variations.of(Variations.forget(study.notebook(), "calm"))).isEmpty();
         assertThat(Variations.differences(Map.of("points", "12", "width", "6 in"), Map.of("points", "16", "width", "6 in")))
-                .containsExactly("points: 12, then 16");
+                .containsExactly(new Variations.Difference("points", "12", "16"));
     }
 }
