@@ -40,8 +40,7 @@ public class AssemblyBench {
     int patches;
 
     private Block block;
-    private long began;
-    private long made;
+    private final Tally tally = new Tally("patch");
 
     @Setup
     public void draft() {
@@ -50,18 +49,17 @@ public class AssemblyBench {
 
     @Setup(Level.Iteration)
     public void begin() {
-        began = System.nanoTime();
-        made = 0;
+        tally.begin();
     }
 
     @TearDown(Level.Iteration)
     public void perPatch() {
-        System.out.printf("%.3f microseconds a patch; ", (System.nanoTime() - began) / 1e3 / Math.max(1, made));
+        tally.print();
     }
 
     private int counted(Patchwork top) {
         int all = top.patches().size();
-        made += all;
+        tally.add(all);
         return all;
     }
 

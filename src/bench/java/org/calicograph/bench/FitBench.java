@@ -7,15 +7,19 @@ import org.calicograph.fitting.Fitting;
 import org.calicograph.measure.Length;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
+import org.openjdk.jmh.annotations.Level;
 import org.openjdk.jmh.annotations.Mode;
 import org.openjdk.jmh.annotations.OutputTimeUnit;
 import org.openjdk.jmh.annotations.Param;
 import org.openjdk.jmh.annotations.Scope;
+import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
+import org.openjdk.jmh.annotations.TearDown;
 
 /**
  * A fit searched over ten thousand, a hundred thousand and a million candidates: unit sizes times counts
- * across times counts down. Most are dropped by side; time per candidate should fall, not rise.
+ * across times counts down. The time for each is printed;
+ * it should hardly rise with their number.
  */
 @State(Scope.Benchmark)
 @BenchmarkMode(Mode.AverageTime)
@@ -25,8 +29,21 @@ public class FitBench {
     @Param({"10000", "100000", "1000000"})
     long candidates;
 
+    private final Tally tally = new Tally("candidate");
+
+    @Setup(Level.Iteration)
+    public void begin() {
+        tally.begin();
+    }
+
+    @TearDown(Level.Iteration)
+    public void each() {
+        tally.print();
+    }
+
     @Benchmark
     public List<Fitting> search() {
+        tally.add(candidates);
         return fit(candidates).solutions();
     }
 

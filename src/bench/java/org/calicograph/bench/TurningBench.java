@@ -11,6 +11,7 @@ import org.openjdk.jmh.annotations.Mode;
 import org.openjdk.jmh.annotations.OutputTimeUnit;
 import org.openjdk.jmh.annotations.Param;
 import org.openjdk.jmh.annotations.Scope;
+import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
 
 /**
@@ -24,6 +25,11 @@ public class TurningBench {
 
     @Param({"2", "3", "4"})
     int side;
+
+    @Setup
+    public void counts() {
+        System.out.printf("%d x %d: %d layouts, %d not alike%n", side, side, turnings(side).raw(), turnings(side).count());
+    }
 
     @Benchmark
     public BigInteger count() {

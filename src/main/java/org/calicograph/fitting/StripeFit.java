@@ -68,6 +68,10 @@ public record StripeFit(Length across, Length down, Length width, Length repeat,
         return new StripeFit(across, down, width, repeat, false, step, tolerance, extra, lanes);
     }
 
+    StripeFit mirroring() {
+        return new StripeFit(across, down, width, repeat, true, step, tolerance, extra, lanes);
+    }
+
     public StripeFit steps(Length fraction) {
         return new StripeFit(across, down, width, repeat, mirrors, fraction, tolerance, extra, lanes);
     }
@@ -104,7 +108,10 @@ public record StripeFit(Length across, Length down, Length width, Length repeat,
         return StripeSearch.all(this);
     }
 
-    /** The nearest sizes at which the print matches, each with what it changes; empty if it matches as it is. */
+    /**
+     * The nearest sizes at which the print matches, each with what it changes, the least first; for a print that runs
+     * one way the like that mirrors. Empty if it matches as it is.
+     */
     public List<Change<StripeMatch>> others() {
         return StripeSearch.near(this);
     }

@@ -130,8 +130,12 @@ final class StripeSearch {
 
     /** A change of one side, to the next half repeat or whole repeat either way, the least first. */
     static List<Change<StripeMatch>> near(StripeFit fit) {
-        if (!fit.mirrors() || !all(fit).isEmpty()) {
+        if (!all(fit).isEmpty()) {
             return List.of();
+        }
+        if (!fit.mirrors()) {
+            return all(fit.mirroring()).stream().limit(1)
+                    .map(m -> new Change<>("use a print of the same repeat that mirrors about a line across the strip", m)).toList();
         }
         record Step(Length by, boolean wider) { }
         Set<Step> steps = new LinkedHashSet<>();

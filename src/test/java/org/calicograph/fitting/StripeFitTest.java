@@ -95,6 +95,9 @@ class StripeFitTest {
         }
         assertThat(fit.oneWay().why()).startsWith("The print runs one way");
         assertThat(fit.oneWay().others()).isEmpty();
+        StripeFit square = StripeFit.around(inches(60), inches(60), inches(6)).repeating(inches(10)).oneWay();
+        assertThat(square.solutions()).isEmpty();
+        assertThat(square.others()).singleElement().extracting(Change::words).isEqualTo("use a print of the same repeat that mirrors about a line across the strip");
     }
 
     @Test

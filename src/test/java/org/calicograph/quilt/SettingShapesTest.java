@@ -19,6 +19,8 @@ import org.calicograph.geometry.Region;
 import org.calicograph.measure.Angle;
 import org.calicograph.measure.Length;
 import org.calicograph.show.PatchworkPicture;
+import org.calicograph.workshop.pieces.CuttingRules;
+import org.calicograph.workshop.pieces.Pieces;
 import org.junit.jupiter.api.Test;
 
 /** Strippy, hexagon, rosette and triangle settings, and tops trimmed to a rectangle. */
@@ -178,6 +180,16 @@ class SettingShapesTest {
         Assembly onPoint = Setting.onPoint(3, 2, NAVY).alternating(pinwheel(inches(4)), plain);
         assertThat(onPoint.parts().stream().filter(p -> p.work().name().equals("Wheel")).count()).isEqualTo(6);
         assertThat(onPoint.parts().stream().filter(p -> p.work().name().equals("sand")).count()).isEqualTo(2);
+    }
+
+    @Test
+    void what_is_cut_for_these_tops_is_all_that_they_show() {
+        for (Patchwork top : List.of(Setting.hexagons(3, 3, SAND).partialBlocks().of(hexagon(2, NAVY, MIST)), Setting.rosettes(1, 1, 1, SAND).of(hexagon(2, NAVY, MIST)),
+                Setting.onPoint(3, 3, SAND).of(shell(inches(6))).trimmedTo(inches(14), inches(17)).top(),
+                Medallion.around(pinwheel(inches(6))).with(Round.octagon(MIST, SAND)).with(Round.ring(12, inches(2), NAVY, RUST)).top())) {
+            double cut = Pieces.of(top, CuttingRules.INCH).stream().mapToDouble(p -> p.sewn().squareInches()).sum();
+            assertThat(cut).isCloseTo(top.outline().area().squareInches(), within(0.01));
+        }
     }
 
     @Test

@@ -18,6 +18,7 @@ import org.calicograph.quilt.Block;
 import org.calicograph.quilt.DesignException;
 import org.calicograph.quilt.Setting;
 import org.calicograph.show.Show;
+import org.calicograph.workshop.pieces.CuttingRules;
 import org.calicograph.workshop.pieces.Piece;
 import org.junit.jupiter.api.Test;
 
@@ -72,8 +73,8 @@ class ScalingTest {
     void seams_counted_by_blocks_are_those_of_the_whole_top(@ForAll @IntRange(min = 1, max = 4) int across, @ForAll @IntRange(min = 1, max = 4) int down,
                                                             @ForAll @IntRange(min = 4, max = 20) int side) {
         Block block = Block.onGrid("Halves", 2, inches(side)).halvesFalling(0, 0, 1, Role.LIGHT, Role.DARK).turnedFourTimes().block();
-        Make make = new Make(block, across, down, org.calicograph.workshop.pieces.CuttingRules.INCH);
-        Make whole = new Make(Setting.straight(across, down).of(block), 1, 1, org.calicograph.workshop.pieces.CuttingRules.INCH);
+        Make make = new Make(block, across, down, CuttingRules.INCH);
+        Make whole = new Make(Setting.straight(across, down).of(block), 1, 1, CuttingRules.INCH);
         assertThat(make.seams().inInches()).isCloseTo(whole.seams().inInches(), within(1e-5));
         assertThat(make.patches()).isEqualTo(whole.patches());
         assertThat(make.pieces()).extracting(Piece::count).allMatch(n -> n == 4);

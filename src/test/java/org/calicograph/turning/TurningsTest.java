@@ -75,6 +75,7 @@ class TurningsTest {
     @Test
     void tiles_with_symmetry_are_counted_as_published() {
         Set<Turn> diagonal = Set.of(Turn.NONE, new Turn(2, false), new Turn(1, true), new Turn(3, true));
+        assertThat(new Turnings(1, 1, Turn.all(), diagonal, EIGHT).count()).hasToString("1");
         assertThat(new Turnings(3, 3, Turn.all(), diagonal, EIGHT).count()).hasToString("84");
         Set<Turn> plus = Set.of(Turn.NONE, new Turn(2, false), new Turn(0, true), new Turn(2, true));
         assertThat(new Turnings(2, 2, Turn.all(), plus, EIGHT).count()).hasToString("4");
