@@ -1,6 +1,7 @@
 package org.calicograph.quilting;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import org.calicograph.geometry.Arc;
 import org.calicograph.geometry.Arrangement;
@@ -34,6 +35,7 @@ public final class Offset {
 
     private static final double SLACK = 2e-5;
     private static final double CUBIC = 1e-4;
+    private static final Comparator<Path> LEFT_FIRST = Comparator.comparingDouble((Path p) -> p.start().x()).thenComparingDouble(p -> p.start().y());
 
     private final double distance;
     private final Region region;
@@ -216,10 +218,23 @@ public final class Offset {
         List<Region> faces = new ArrayList<>();
         for (Region face : Arrangement.ofSegments(kept).faces()) {
             if (face.area().squareInches() > 1e-6 && belongs(face)) {
-                faces.add(face);
+                faces.add(new Region(fromTheLeft(face.outer()), face.holes().stream().map(Offset::fromTheLeft).sorted(LEFT_FIRST).toList()));
             }
         }
+        faces.sort(Comparator.comparing(Region::outer, LEFT_FIRST));
         return List.copyOf(faces);
+    }
+
+    /** A ring begun at its leftmost corner, so that the same input gives the same line. */
+    private static Path fromTheLeft(Path ring) {
+        List<Segment> segments = new ArrayList<>(ring.segments());
+        Point first = segments.stream().map(Segment::from).min(Comparator.comparingDouble(Point::x).thenComparingDouble(Point::y)).orElseThrow();
+        int begin = 0;
+        while (!segments.get(begin).from().equals(first)) {
+            begin++;
+        }
+        java.util.Collections.rotate(segments, -begin);
+        return new Path(segments);
     }
 
     private boolean belongs(Region face) {

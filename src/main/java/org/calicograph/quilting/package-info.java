@@ -12,7 +12,8 @@
  * and with those the least length gone over again, exact where the lines hang together and otherwise
  * with the bound stated. {@link org.calicograph.quilting.Gap} finds the largest place left unquilted,
  * {@link org.calicograph.quilting.Lockstitch} tells how much to wind, and a
- * {@link org.calicograph.quilting.QuiltingPlan} holds it all over a quilt and shows itself.
+ * {@link org.calicograph.quilting.QuiltingPlan} holds it all over a quilt and shows itself: it changes the
+ * thread where a region or a shadow falls, and says what goes through a machine's throat.
  *
  * <p><b>Guarantees.</b> Lengths are inches in double precision. Lines never leave the region they were
  * asked for. The same input gives the same lines; what looks random starts from a seed.
