@@ -13,6 +13,7 @@ import org.calicograph.quilt.Applique;
 import org.calicograph.quilt.Patchwork;
 import org.calicograph.quilt.Quilt;
 import org.calicograph.workshop.layout.Blank;
+import org.calicograph.workshop.layout.CutStepsPicture;
 import org.calicograph.workshop.layout.Layout;
 import org.calicograph.workshop.layout.LayoutPicture;
 import org.calicograph.workshop.layout.LayoutSearch;
@@ -116,6 +117,17 @@ public record Cutting(String title, CuttingRules rules, List<FabricCut> fabrics)
         return "Seams " + rules.text(rules.seam()) + "; " + rules.text(rules.usableWidth()) + " usable width; "
                 + (rules.shrinkage() == 0 ? "no shrinkage" : "shrinkage " + Math.round(rules.shrinkage() * 1000) / 10.0 + " %") + "; reserve "
                 + rules.text(rules.reserve()) + " a fabric; bought in steps of " + rules.text(rules.buyingStep()) + ".";
+    }
+
+    /** The cuts in order, fabric by fabric: the whole cloth first, then what it is cut into. */
+    public Exhibit steps() {
+        List<Exhibit> parts = new ArrayList<>();
+        parts.add(Exhibit.words("Every cut runs from edge to edge of the piece of cloth in hand; the heavy lines are the cuts to make now. "
+                + CAUTION));
+        for (FabricCut f : fabrics) {
+            parts.add(Exhibit.of(CutStepsPicture.of(f.layout(), f.fabric().colour(), rules::text), f.fabric().name() + ", cut by cut"));
+        }
+        return new Exhibit.Several(parts);
     }
 
     @Override

@@ -10,7 +10,7 @@
  * {@code piecing} finds the order of sewing.
  *
  * <p><b>Laws.</b> The area cut is never below the area sewn. A length to buy is never below the lower
- * bound printed beside it. The same quilt gives the same plan in inches and in metric, but for the
+ * bound printed beside it; where it is proved least, adding a piece can't make it fall. The same quilt gives the same plan in inches and in metric, but for the
  * ruler's rounding.
  */
 package org.calicograph.workshop;
