@@ -128,7 +128,7 @@ public final class AssemblyOrder {
 
     private record Joining(int a, int b, List<Segment> run, int corners, boolean alike) {
         private static final Comparator<Joining> ORDER = Comparator.comparing((Joining j) -> j.corners != 0 || j.isCurved())
-                .thenComparing(j -> j.corners < 0)
+                .thenComparing(j -> j.corners < 0).thenComparing(Joining::isCurved)
                 .thenComparingInt(Joining::corners).thenComparing(j -> !j.alike)
                 .thenComparingInt(Joining::b).thenComparingInt(Joining::a);
 
@@ -137,25 +137,76 @@ public final class AssemblyOrder {
         }
     }
 
-    /** From the bottom up, for patches that no line parts. */
+    /** For patches that no line parts: round each of them in turn if they are a ring, else from the bottom up. */
     private Unit built(List<Integer> all) {
+        SeamKind turning = ringed(all) ? SeamKind.PARTIAL : SeamKind.SET_IN;
+        Unit up = upwards(all, turning);
+        if (turning == SeamKind.SET_IN) {
+            return up;
+        }
+        Unit best = up;
+        for (int i = 0; i < all.size(); i++) {
+            Unit round = PartSeams.marked(round(all, i));
+            best = PartSeams.awkward(round) < PartSeams.awkward(best) ? round : best;
+        }
+        return best;
+    }
+
+    /** One patch after another sewn to what began with the given one. */
+    private Unit round(List<Integer> all, int seed) {
         List<Group> groups = new ArrayList<>();
         all.forEach(i -> groups.add(new Group(List.of(i), items.get(i))));
-        SeamKind turning = ringed(all) ? SeamKind.PARTIAL : SeamKind.SET_IN;
+        groups.add(0, groups.remove(seed));
         while (groups.size() > 1) {
-            Joining next = joinings(groups).stream().min(Joining.ORDER).orElseThrow(() ->
+            Joining next = joinings(groups).stream().filter(j -> j.a() == 0)
+                    .min(Comparator.comparingInt(j -> j.corners() < 0 ? Integer.MAX_VALUE : j.corners())).orElseThrow();
+            join(List.of(next), groups, SeamKind.PARTIAL);
+        }
+        return groups.get(0).unit();
+    }
+
+    private Unit upwards(List<Integer> all, SeamKind turning) {
+        List<Group> groups = new ArrayList<>();
+        all.forEach(i -> groups.add(new Group(List.of(i), items.get(i))));
+        while (groups.size() > 1) {
+            List<Joining> found = new ArrayList<>(joinings(groups));
+            Joining best = found.stream().min(Joining.ORDER).orElseThrow(() ->
                     new IllegalArgumentException("patches " + all.stream().map(i -> items.get(i).id()).toList()
                             + " don't share an edge; check the drafting"));
+            found.removeIf(j -> !likeness(j, groups).equals(likeness(best, groups)));
+            found.sort(Joining.ORDER);
+            join(found, groups, turning);
+        }
+        return PartSeams.marked(groups.get(0).unit());
+    }
+
+    /** All joinings that are alike in one go, each group in one of them at most, so that they can be sewn in a chain. */
+    private void join(List<Joining> alike, List<Group> groups, SeamKind turning) {
+        java.util.Set<Integer> used = new java.util.TreeSet<>();
+        java.util.Set<Integer> gone = new java.util.TreeSet<>(Comparator.reverseOrder());
+        for (Joining next : alike) {
+            if (used.contains(next.a()) || used.contains(next.b())) {
+                continue;
+            }
+            used.addAll(List.of(next.a(), next.b()));
+            gone.add(next.b());
             Group a = groups.get(next.a());
             Group b = groups.get(next.b());
             SeamKind kind = next.corners() != 0 ? turning : next.isCurved() ? SeamKind.CURVED : SeamKind.STRAIGHT;
             List<Integer> both = new ArrayList<>(a.items());
             both.addAll(b.items());
-            Unit unit = new Unit.Sewn(kind, List.of(a.unit(), b.unit()), List.of(merged(next.run())));
-            groups.set(next.a(), new Group(both, unit));
-            groups.remove(next.b());
+            groups.set(next.a(), new Group(both, new Unit.Sewn(kind, List.of(a.unit(), b.unit()), List.of(merged(next.run())))));
         }
-        return groups.get(0).unit();
+        gone.forEach(i -> groups.remove((int) i));
+    }
+
+    /** What two joinings have in common that are sewn alike. */
+    private List<Long> likeness(Joining j, List<Group> groups) {
+        double a = area(groups.get(j.a()));
+        double b = area(groups.get(j.b()));
+        double length = j.run().stream().mapToDouble(Segment::length).sum();
+        return List.of(Math.round(Math.min(a, b) * 200), Math.round(Math.max(a, b) * 200), Math.round(length * 200), (long) j.corners(),
+                j.isCurved() ? 1L : 0L);
     }
 
     private List<Joining> joinings(List<Group> groups) {

@@ -8,7 +8,9 @@ public enum SeamKind {
     CURVED("curved seam"),
     /** Around one or more corners: stop a seam allowance short of the corner and turn there. */
     SET_IN("set-in seam"),
-    /** Sewn in part first, and closed once the ring around is complete. */
+    /** In one straight line, but left open at one end until a later part has been sewn on. */
+    BEGUN("part seam, one end left open"),
+    /** Straight, and on from its end along a seam that was begun before, which it completes. */
     PARTIAL("partial seam");
 
     private final String words;

@@ -39,7 +39,7 @@ public final class SewingTable {
             double length = seam.stream().mapToDouble(Segment::length).sum();
             assertThat(meeting).as("the seam is all that the two share").isBetween(length - 0.05, length + 0.05 * (1 + seam.size()));
             switch (sewn.kind()) {
-                case STRAIGHT -> assertThat(isOneLine(seam)).as("one straight line: " + seam).isTrue();
+                case STRAIGHT, BEGUN -> assertThat(isOneLine(seam)).as("one straight line: " + seam).isTrue();
                 case CURVED -> assertThat(seam).anyMatch(s -> !(s instanceof Line));
                 default -> assertThat(seam.size()).as("turns a corner").isGreaterThan(1);
             }
