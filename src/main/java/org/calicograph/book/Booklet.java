@@ -8,15 +8,19 @@ import org.calicograph.drawing.Paper;
 import org.calicograph.drawing.PdfWriter;
 import org.calicograph.drawing.Picture;
 import org.calicograph.drawing.Table;
+import org.calicograph.quilt.Block;
 import org.calicograph.quilt.Patchwork;
 import org.calicograph.quilt.Quilt;
 import org.calicograph.show.PatchworkPicture;
+import org.calicograph.workshop.Chain;
 import org.calicograph.workshop.Cutting;
 import org.calicograph.workshop.FabricCut;
 import org.calicograph.workshop.Finishing;
 import org.calicograph.workshop.SewingPlan;
+import org.calicograph.workshop.Stage;
 import org.calicograph.workshop.layout.LayoutPicture;
 import org.calicograph.workshop.pieces.CuttingRules;
+import org.calicograph.workshop.piecing.SeamKind;
 
 /**
  * A booklet that a stranger can sew a quilt from.
@@ -133,27 +137,39 @@ public record Booklet(Quilt quilt, CuttingRules rules, Paper paper) implements D
     private void sewing(PageFlow flow) {
         flow.chapter("Sewing");
         flow.paragraph("Sew alike units one after another without cutting the thread between them. Press each seam before the "
-                + "next one crosses it, neighbouring rows in opposite directions so that the seams nest.");
-        for (SewingPlan.Stage s : SewingPlan.of(quilt.title(), quilt.top(), rules).stages()) {
-            String made = s.count() == 1 ? "make 1" : "make " + s.count();
-            flow.heading(s.name() + ", " + made, s.work() instanceof org.calicograph.quilt.Block ? 3.9 : 5.6);
-            flow.picture(s.exploded(), s.work() instanceof org.calicograph.quilt.Block ? 3.4 : 5.0, s.name() + " "
-                    + rules.exact(s.work().width()) + " x " + rules.exact(s.work().height()) + " finished, drawn apart");
-            if (!s.warnings().isEmpty()) {
-                flow.paragraph(s.warnings());
-            }
-            Table table = Table.of("", "Step", "Sew", "Seam", "Times");
-            int n = 1;
-            for (SewingPlan.Batch b : s.batches()) {
-                table = table.row(n++, b.what(), b.kind().toString(), b.times());
-            }
-            flow.table(table, 0.08, 0.6, 0.2, 0.12);
-            flow.picture(s.pressed(), 1.6, 2.8, "press as the arrows point");
-            if (!s.pressing().words().isEmpty()) {
-                flow.paragraph(s.pressing().words());
-            }
-        }
+                + "next one crosses it, the way its arrow points. A letter is a piece, and 'unit 3' is what step 3 made.");
         flow.caution(SewingPlan.CAUTION);
+        for (Stage s : SewingPlan.of(quilt.title(), quilt.top(), rules).stages()) {
+            stage(flow, s);
+        }
+    }
+
+    /** The stage drawn apart beside the way its seams are pressed, and then step by step. */
+    private void stage(PageFlow flow, Stage s) {
+        boolean block = s.work() instanceof Block;
+        double tall = Math.min(block ? 2.6 : 3.6, 3.2 * s.work().height().ratioTo(s.work().width()));
+        flow.heading(s.name() + ", " + (s.count() == 1 ? "make 1" : "make " + s.count()), Math.max(1.0, tall) + 0.5);
+        flow.grid(2, tall, List.of(
+                new PageFlow.Figure(s.exploded(), "", rules.exact(s.work().width()) + " x " + rules.exact(s.work().height()) + " finished, drawn apart"),
+                new PageFlow.Figure(s.pressed(), "", s.pressing().conflicts().isEmpty() ? "press as the arrows point; the seams nest"
+                        : "press as the arrows point")));
+        if (!s.warnings().isEmpty()) {
+            flow.paragraph(s.warnings());
+        }
+        if (!s.pressing().words().isEmpty()) {
+            flow.paragraph(s.pressing().words());
+        }
+        List<Chain> chains = s.chains();
+        if (chains.size() == 1 && chains.get(0).how().isEmpty() && !block) {
+            flow.paragraph("Sew " + chains.get(0).what() + " in one row.");
+            return;
+        }
+        List<PageFlow.Figure> steps = new ArrayList<>();
+        for (Chain c : chains) {
+            String seam = c.sample().kind() == SeamKind.STRAIGHT ? "" : "; " + c.sample().kind() + (c.how().isEmpty() ? "" : ": " + c.how());
+            steps.add(new PageFlow.Figure(s.drawn(c), c.number() + "  " + c.what(), (c.times() == 1 ? "once" : c.times() + " times, in a chain") + seam));
+        }
+        flow.grid(block ? 4 : 3, block ? 1.1 : 1.8, steps);
     }
 
     private void finishing(PageFlow flow) {

@@ -167,6 +167,70 @@ final class PageFlow {
         picture(picture, left >= least ? Math.min(most, left) : most, caption);
     }
 
+    /** A picture with a line above all in bold and words beneath; either may be empty. */
+    record Figure(Picture picture, String title, String words) { }
+
+    /** Figures side by side, none larger than its place or the given height; a row is never parted. */
+    void grid(int columns, double largest, List<Figure> figures) {
+        double place = width() / columns;
+        double room = place - 0.25;
+        // A little smaller rather than a last row alone on the next page.
+        double size = largest;
+        for (double smaller : new double[] {1, 0.9, 0.8, 0.7}) {
+            if (height(columns, largest * smaller, figures) <= room()) {
+                size = largest * smaller;
+                break;
+            }
+        }
+        for (int from = 0; from < figures.size(); from += columns) {
+            List<Figure> row = figures.subList(from, Math.min(figures.size(), from + columns));
+            double tallest = tallest(row, room, size);
+            double words = row.stream().mapToDouble(f -> captions(f, room).size() * SMALL * LEADING).max().orElseThrow();
+            require(tallest + words + 0.16);
+            double top = y;
+            for (int i = 0; i < row.size(); i++) {
+                Figure f = row.get(i);
+                double scale = scale(f, room, size);
+                Box box = f.picture().bounds();
+                double middle = MARGIN + place * (i + 0.5);
+                put(f.picture().transformed(Transform.move(-box.centre().x(), -box.bottom()).then(Transform.scale(scale))
+                        .then(Transform.move(middle, top + tallest))));
+                y = top + tallest + 0.06;
+                int titled = f.title().isEmpty() ? 0 : wrapped(f.title(), room, SMALL).size();
+                for (String l : captions(f, room)) {
+                    y += SMALL * LEADING;
+                    put(new Picture.Lettering(l, new Point(middle, y), SMALL, Picture.Anchor.MIDDLE,
+                            titled > 0 ? Picture.Weight.BOLD : Picture.Weight.REGULAR, titled-- > 0 ? INK : QUIET));
+                }
+            }
+            y = top + tallest + words + 0.3;
+        }
+    }
+
+    private double height(int columns, double most, List<Figure> figures) {
+        double room = width() / columns - 0.25;
+        double sum = 0;
+        for (int from = 0; from < figures.size(); from += columns) {
+            List<Figure> row = figures.subList(from, Math.min(figures.size(), from + columns));
+            sum += tallest(row, room, most) + 0.3 + row.stream().mapToDouble(f -> captions(f, room).size() * SMALL * LEADING).max().orElseThrow();
+        }
+        return sum;
+    }
+
+    private static double tallest(List<Figure> row, double room, double most) {
+        return row.stream().mapToDouble(f -> f.picture().bounds().height() * scale(f, room, most)).max().orElseThrow();
+    }
+
+    private static double scale(Figure f, double room, double most) {
+        return Math.min(room / f.picture().bounds().width(), most / f.picture().bounds().height());
+    }
+
+    private static List<String> captions(Figure f, double room) {
+        List<String> lines = new ArrayList<>(f.title().isEmpty() ? List.of() : wrapped(f.title(), room, SMALL));
+        lines.addAll(f.words().isEmpty() ? List.of() : wrapped(f.words(), room, SMALL));
+        return lines;
+    }
+
     /** @param shares each column's share of the width; they add up to 1 */
     void table(Table table, double... shares) {
         if (shares.length != table.columns().size()) {

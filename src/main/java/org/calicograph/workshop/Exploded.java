@@ -8,10 +8,13 @@ import org.calicograph.drawing.Pen;
 import org.calicograph.drawing.Picture;
 import org.calicograph.fabric.Colour;
 import org.calicograph.geometry.Box;
+import org.calicograph.geometry.Path;
 import org.calicograph.geometry.Point;
 import org.calicograph.geometry.Region;
 import org.calicograph.geometry.Segment;
 import org.calicograph.geometry.Transform;
+import org.calicograph.workshop.piecing.Pressing;
+import org.calicograph.workshop.piecing.SeamKind;
 import org.calicograph.workshop.piecing.Unit;
 
 /** A unit with its parts drawn apart, the last joinings furthest. */
@@ -34,6 +37,42 @@ final class Exploded {
         List<Picture> parts = new ArrayList<>();
         new Exploded(pictures, 0.05 * Math.max(all.width(), all.height())).draw(unit, Point.ORIGIN, 1, parts);
         return Picture.group(parts);
+    }
+
+    /** The parts of one step apart, each part whole, with an arrow across every seam that is pressed to one side. */
+    static Picture step(Unit.Sewn step, Map<String, Picture> pictures, Pressing pressing) {
+        Box all = step.singles().get(0).shape().bounds();
+        for (Unit.Single s : step.singles()) {
+            all = all.union(s.shape().bounds());
+        }
+        double side = Math.max(all.width(), all.height());
+        double gap = 0.1 * side / Math.sqrt(step.parts().size() - 1);
+        List<Picture> parts = new ArrayList<>();
+        List<Picture> arrows = new ArrayList<>();
+        Point at = Point.ORIGIN;
+        for (int i = 0; i < step.parts().size(); i++) {
+            Point before = at;
+            at = i == 0 ? at : at.plus(apart(step, i).times(gap));
+            for (Unit.Single s : step.parts().get(i).singles()) {
+                parts.add(pictures.get(s.id()).transformed(Transform.move(at)));
+            }
+            for (Segment seam : i == 0 ? List.<Segment>of() : step.seams().get(i - 1)) {
+                Point middle = seam.middle().plus(before.plus(at).times(0.5));
+                pressing.seams().stream().filter(p -> p.seam().equals(seam)).findFirst()
+                        .ifPresent(p -> arrows.add(arrow(middle, p.toward(), Math.min(gap, side / 14))));
+            }
+        }
+        parts.addAll(arrows);
+        return Picture.group(parts);
+    }
+
+    /** An arrow through a point, so long on either side of it. */
+    static Picture arrow(Point middle, Point toward, double arm) {
+        Point tip = middle.plus(toward.times(arm));
+        Point side = toward.quarterTurned().times(arm * 0.45);
+        Point back = tip.minus(toward.times(arm * 0.7));
+        return new Picture.Shape(List.of(Path.through(middle.minus(toward.times(arm)), tip), Path.through(back.plus(side), tip, back.minus(side))),
+                Paint.NONE, Pen.of(Colour.hex("#8e3b25"), arm / 6));
     }
 
     /** @param whole the larger side of the whole, which decides how heavy the outline is */
@@ -66,7 +105,7 @@ final class Exploded {
         List<Segment> seam = sewn.seams().get(i - 1);
         Point normal = seam.get(0).to().minus(seam.get(0).from());
         normal = normal.norm() == 0 ? new Point(0, 1) : normal.unit().quarterTurned();
-        if (sewn.kind() == org.calicograph.workshop.piecing.SeamKind.STRAIGHT || way.norm() < 1e-9) {
+        if (sewn.kind() == SeamKind.STRAIGHT || sewn.kind() == SeamKind.BEGUN || way.norm() < 1e-9) {
             return normal.dot(way) < 0 ? normal.times(-1) : normal;
         }
         return way.unit();

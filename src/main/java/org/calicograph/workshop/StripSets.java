@@ -77,7 +77,7 @@ public record StripSets(CuttingRules rules, List<StripSet> sets) implements Draw
     /** Rows of two patches or more, all upright rectangles of one height, that are needed at least three times. */
     public static StripSets of(Patchwork work, CuttingRules rules) {
         Map<List<Object>, StripSet> found = new LinkedHashMap<>();
-        for (SewingPlan.Stage stage : SewingPlan.of(work.name(), work, rules).stages()) {
+        for (Stage stage : SewingPlan.of(work.name(), work, rules).stages()) {
             if (!(stage.work() instanceof org.calicograph.quilt.Block block)) {
                 continue;
             }

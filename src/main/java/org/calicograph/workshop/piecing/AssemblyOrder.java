@@ -126,11 +126,17 @@ public final class AssemblyOrder {
 
     private record Group(List<Integer> items, Unit unit) { }
 
-    private record Joining(int a, int b, List<Segment> run, int corners, boolean alike) {
+    /** @param size of what it makes, in 1/200 square inches */
+    private record Joining(int a, int b, List<Segment> run, int corners, boolean alike, long size) {
         private static final Comparator<Joining> ORDER = Comparator.comparing((Joining j) -> j.corners != 0 || j.isCurved())
                 .thenComparing(j -> j.corners < 0).thenComparing(Joining::isCurved)
-                .thenComparingInt(Joining::corners).thenComparing(j -> !j.alike)
+                .thenComparingInt(Joining::corners).thenComparing(j -> !j.alike).thenComparingLong(Joining::size)
+                .thenComparingLong(j -> -j.length())
                 .thenComparingInt(Joining::b).thenComparingInt(Joining::a);
+
+        long length() {
+            return Math.round(200 * run.stream().mapToDouble(Segment::length).sum());
+        }
 
         boolean isCurved() {
             return run.stream().anyMatch(s -> !(s instanceof Line));
@@ -204,8 +210,7 @@ public final class AssemblyOrder {
     private List<Long> likeness(Joining j, List<Group> groups) {
         double a = area(groups.get(j.a()));
         double b = area(groups.get(j.b()));
-        double length = j.run().stream().mapToDouble(Segment::length).sum();
-        return List.of(Math.round(Math.min(a, b) * 200), Math.round(Math.max(a, b) * 200), Math.round(length * 200), (long) j.corners(),
+        return List.of(Math.round(Math.min(a, b) * 200), Math.round(Math.max(a, b) * 200), j.length(), (long) j.corners(),
                 j.isCurved() ? 1L : 0L);
     }
 
@@ -215,9 +220,10 @@ public final class AssemblyOrder {
             for (int b = a + 1; b < groups.size(); b++) {
                 List<Segment> run = neighbours.between(groups.get(a).items(), groups.get(b).items());
                 if (!run.isEmpty()) {
-                    boolean alike = groups.get(a).items().size() == groups.get(b).items().size()
-                            && Math.abs(area(groups.get(a)) - area(groups.get(b))) < 1e-3;
-                    found.add(new Joining(a, b, run, Neighbours.corners(run), alike));
+                    double one = area(groups.get(a));
+                    double other = area(groups.get(b));
+                    boolean alike = groups.get(a).items().size() == groups.get(b).items().size() && Math.abs(one - other) < 1e-3;
+                    found.add(new Joining(a, b, run, Neighbours.corners(run), alike, Math.round((one + other) * 200)));
                 }
             }
         }
