@@ -14,8 +14,10 @@ import org.calicograph.quilt.Quilt;
 import org.calicograph.show.PatchworkPicture;
 import org.calicograph.workshop.Chain;
 import org.calicograph.workshop.Cutting;
+import org.calicograph.workshop.Estimate;
 import org.calicograph.workshop.FabricCut;
 import org.calicograph.workshop.Finishing;
+import org.calicograph.workshop.Rates;
 import org.calicograph.workshop.SewingPlan;
 import org.calicograph.workshop.Stage;
 import org.calicograph.workshop.layout.LayoutPicture;
@@ -28,6 +30,9 @@ import org.calicograph.workshop.piecing.SeamKind;
  * @param paper every page's size
  */
 public record Booklet(Quilt quilt, CuttingRules rules, Paper paper) implements Drawable {
+
+    /** Shares of the width that the columns of a cutting table take. */
+    private static final double[] COLUMNS = {0.07, 0.08, 0.14, 0.17, 0.16, 0.14, 0.24};
 
     /** On A4, with inch rules. */
     public static Booklet of(Quilt quilt) {
@@ -75,6 +80,7 @@ public record Booklet(Quilt quilt, CuttingRules rules, Paper paper) implements D
         sewing(flow);
         finishing(flow);
         label(flow);
+        estimate(flow, cutting);
         List<Picture> pages = new ArrayList<>(flow.pages());
         Templates.of(quilt.title(), cutting.fabrics().stream().flatMap(f -> f.pieces().stream()).toList(), rules).on(paper).pages()
                 .forEach(p -> pages.add(p.over(PageFlow.sheet(paper))));
@@ -93,8 +99,9 @@ public record Booklet(Quilt quilt, CuttingRules rules, Paper paper) implements D
     private void cover(PageFlow flow) {
         flow.space(0.5);
         flow.centred(quilt.title(), 0.55, true);
+        flow.space(0.12);
         flow.centred(size() + " finished", 0.19, false);
-        flow.space(0.45);
+        flow.space(0.4);
         flow.picture(PatchworkPicture.of(quilt), flow.room() - 1.0, "");
         flow.space(0.1);
         flow.centred(quilt.top().patchCount() + " patches", 0.15, false);
@@ -127,8 +134,10 @@ public record Booklet(Quilt quilt, CuttingRules rules, Paper paper) implements D
         flow.paragraph("Cut the largest pieces first, in the order of the layout: the strips numbered beside it are cut across "
                 + "the cloth, edge to edge, and then cut on. The exact size stands beside the one on the ruler; triangles are cut large.");
         for (FabricCut f : cutting.fabrics()) {
-            flow.heading(f.fabric().name() + ", " + f.yardage().asked(rules), 1.5);
-            flow.table(f.table(rules), 0.07, 0.08, 0.14, 0.17, 0.16, 0.14, 0.24);
+            Table table = f.table(rules);
+            // With its layout on the page, if a page holds both.
+            flow.heading(f.fabric().name() + ", " + f.yardage().asked(rules), Math.min(flow.height(table, COLUMNS) + 2.9, 7));
+            flow.table(table, COLUMNS);
             flow.picture(LayoutPicture.of(f.layout(), f.fabric().colour(), rules::text), 2.3, 4.8,
                     f.fabric().name() + ": " + Math.round(f.layout().waste() * 100) + " % offcuts");
         }
@@ -191,11 +200,20 @@ public record Booklet(Quilt quilt, CuttingRules rules, Paper paper) implements D
         flow.caution("Needles break: wear glasses when you quilt by machine, and count pins in and out. " + SewingPlan.CAUTION);
     }
 
+    private void estimate(PageFlow flow, Cutting cutting) {
+        Estimate estimate = Estimate.of(quilt, cutting, Rates.USUAL);
+        flow.chapter("Time and cost");
+        flow.paragraph(estimate.assumptions());
+        flow.heading("Time", 1.6);
+        flow.table(estimate.time(), 0.2, 0.28, 0.37, 0.15);
+        flow.heading("Cost", 2.0);
+        flow.table(estimate.costs(), 0.3, 0.27, 0.25, 0.18);
+    }
+
     private void label(PageFlow flow) {
-        flow.heading("Label", 2.2);
-        Table label = Table.of("", "For the back of the quilt, or the wall beside it", " ")
-                .row("Title", quilt.title()).row("Size", size()).row("Made by", "").row("Quilted by", "").row("Place and year", "").row("Care", "");
-        flow.table(label, 0.45, 0.55);
+        double height = 2.6;
+        flow.heading("Label, for the back of the quilt or the wall beside it", height + 0.1);
+        flow.label(quilt.title(), size(), height);
     }
 
     @Override

@@ -256,6 +256,12 @@ final class PageFlow {
         y += 0.2;
     }
 
+    /** How high a table is on one page. */
+    double height(Table table, double... shares) {
+        return height(cells(table.columns(), shares)) + 0.2 + table.rows().stream()
+                .mapToDouble(row -> height(cells(row.stream().map(Table.Entry::text).toList(), shares))).sum();
+    }
+
     private List<List<String>> cells(List<String> texts, double[] shares) {
         List<List<String>> cells = new ArrayList<>();
         for (int i = 0; i < texts.size(); i++) {
@@ -320,6 +326,26 @@ final class PageFlow {
         double fit = Math.min(size, size * width() / Math.max(1e-9, measure(text, size)));
         put(new Picture.Lettering(text, new Point(MARGIN + width() / 2, y), fit, Picture.Anchor.MIDDLE,
                 bold ? Picture.Weight.BOLD : Picture.Weight.REGULAR, bold ? HEAD : INK));
+    }
+
+    /** A card to cut out: title and size, and lines to write on. */
+    void label(String title, String size, double height) {
+        double wide = Math.min(width(), height * 2);
+        double left = MARGIN + (width() - wide) / 2;
+        Box card = new Box(left, y, left + wide, y + height);
+        put(new Picture.Shape(List.of(Path.rectangle(card)), Paint.of(Colour.hex("#fdfbf6")), Pen.of(HEAD, 0.015)));
+        put(new Picture.Shape(List.of(Path.rectangle(card.grownBy(-0.07))), Paint.NONE, Pen.of(HEAD, 0.006)));
+        double fit = Math.min(0.3, 0.3 * (wide - 0.6) / Math.max(1e-9, measure(title, 0.3)));
+        put(new Picture.Lettering(title, new Point(card.centre().x(), y + 0.5), fit, Picture.Anchor.MIDDLE, Picture.Weight.BOLD, HEAD));
+        put(new Picture.Lettering(size, new Point(card.centre().x(), y + 0.76), BODY, Picture.Anchor.MIDDLE, Picture.Weight.REGULAR, INK));
+        double step = (height - 1.1) / 4;
+        double at = y + 0.8;
+        for (String line : List.of("Made by", "Quilted by", "Place and year", "Care")) {
+            at += step;
+            put(new Picture.Lettering(line, new Point(left + 0.3, at), SMALL, Picture.Anchor.START, Picture.Weight.REGULAR, QUIET));
+            put(new Picture.Shape(List.of(Path.through(new Point(left + 1.4, at + 0.03), new Point(left + wide - 0.3, at + 0.03))), Paint.NONE, Pen.of(QUIET, 0.006)));
+        }
+        y += height + 0.2;
     }
 
     void space(double inches) {

@@ -43,12 +43,12 @@ public record Finishing(Length width, Length height, CuttingRules rules, Assumpt
         }
     }
 
-    /** Packaged battings as sold (several shops' lists agree within 4 in). */
+    /** Packaged battings as sold: the smallest that several shops' lists print, which differ by up to 8 in. */
     public record Batting(String name, Length width, Length height) { }
 
     public static final List<Batting> PACKAGED = List.of(
             new Batting("crib", Length.inches(45), Length.inches(60)), new Batting("twin", Length.inches(72), Length.inches(90)),
-            new Batting("full", Length.inches(81), Length.inches(96)), new Batting("queen", Length.inches(90), Length.inches(108)),
+            new Batting("full", Length.inches(81), Length.inches(96)), new Batting("queen", Length.inches(90), Length.inches(100)),
             new Batting("king", Length.inches(120), Length.inches(120)));
 
     public static Finishing of(Quilt quilt) {

@@ -80,4 +80,50 @@ class FinishingTest {
         assertThat(of("60", "72", CuttingRules.INCH, Assumptions.USUAL).batting().orElseThrow().name()).isEqualTo("twin");
         assertThat(of("118", "118", CuttingRules.INCH, Assumptions.USUAL).batting()).isEmpty();
     }
+
+    /** Sizes as several shops and magazines print them: ours is never larger than a printed one, nor more than 6 x 8 in smaller. */
+    @Test
+    void packaged_battings_agree_with_shops_lists() {
+        SoftAssertions soft = new SoftAssertions();
+        int seen = 0;
+        for (Map<String, String> row : Figures.of("batting_packaged_sizes")) {
+            for (Finishing.Batting b : Finishing.PACKAGED) {
+                if (b.name().equals(row.get("name"))) {
+                    seen++;
+                    soft.assertThat(Double.parseDouble(row.get("width_in")) - b.width().inInches()).as(row.toString()).isBetween(0.0, 6.0);
+                    soft.assertThat(Double.parseDouble(row.get("length_in")) - b.height().inInches()).as(row.toString()).isBetween(0.0, 8.0);
+                }
+            }
+        }
+        soft.assertThat(seen).isEqualTo(14);
+        soft.assertAll();
+    }
+
+    /** A tutorial's exact method: ceil(root of T / 2w) strips, D = n w root 2 + 1/2 in; ours, a square of the strip's area and two seams, gives as much. */
+    @Test
+    void the_bias_square_gives_the_length_that_is_asked() {
+        Finishing f = Finishing.of(Length.inches("24 1/2"), Length.inches("24 1/2"), CuttingRules.INCH).with(binding("1", "0", "0"));
+        assertThat(f.bindingLength()).isEqualTo(Length.inches(98));
+        double published = 7 * Math.sqrt(2) + 0.5;
+        assertThat(published).isCloseTo(10.4, within(0.01));
+        assertThat(f.biasSquare().inInches()).isBetween(published, published + 1);
+    }
+
+    /** Published yields: 20 in square, 2 in strips: 200 in; (22 - 1/4) in, 3 in: 157.7 in; 32 in, 2 1/4 in: 450 in. A row of 72 in from 13 in is what a tutorial kept, not what there is. */
+    @Test
+    void a_square_yields_its_area_in_bias_strip() {
+        double[][] rows = {{20, 2, 200}, {21.75, 3, 157.7}, {32, 2.25, 450}, {13, 2, 72}};
+        for (double[] row : rows) {
+            Finishing f = Finishing.of(Length.inches(row[2] / 4), Length.inches(row[2] / 4), CuttingRules.INCH)
+                    .with(new Assumptions(Length.inches(4), Length.inches(row[1]), Length.ZERO, Length.ZERO, Length.inches(9)));
+            assertThat(f.biasSquareLeast().inInches()).as(row[2] + " in").isBetween(row[0] - 1.01, row[0] + 0.01);
+        }
+    }
+
+    /** A shop's list gives ten yards for a king of 120 x 120 in: three lengths without any overage, which ours refuses. */
+    @Test
+    void ten_yards_do_not_back_a_king_with_overage() {
+        Finishing f = of("120", "120", CuttingRules.INCH, Assumptions.USUAL);
+        assertThat(f.backing().total()).isGreaterThan(Length.yards(10)).isEqualTo(Length.inches(4 * 128));
+    }
 }
