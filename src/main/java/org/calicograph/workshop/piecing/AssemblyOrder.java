@@ -21,6 +21,9 @@ public final class AssemblyOrder {
 
     private static final double TOUCH = Neighbours.TOUCH;
 
+    /** Round more patches than this it isn't tried from every one of them in turn. */
+    private static final int LARGEST_RING = 13;
+
     private final List<Unit.Single> items;
     private final List<List<Point>> points = new ArrayList<>();
     private final Neighbours neighbours;
@@ -147,7 +150,7 @@ public final class AssemblyOrder {
     private Unit built(List<Integer> all) {
         SeamKind turning = ringed(all) ? SeamKind.PARTIAL : SeamKind.SET_IN;
         Unit up = upwards(all, turning);
-        if (turning == SeamKind.SET_IN) {
+        if (turning == SeamKind.SET_IN || all.size() > LARGEST_RING) {
             return up;
         }
         Unit best = up;

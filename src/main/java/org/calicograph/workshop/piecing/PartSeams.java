@@ -20,9 +20,10 @@ public final class PartSeams {
     /** The unit with the seams that a later partial seam completes marked as begun. */
     static Unit marked(Unit unit) {
         Set<Unit.Sewn> begun = Collections.newSetFromMap(new IdentityHashMap<>());
-        for (Unit.Sewn s : unit.steps()) {
+        List<Unit.Sewn> steps = unit.steps();
+        for (Unit.Sewn s : steps) {
             if (s.kind() == SeamKind.PARTIAL) {
-                completed(s, unit).ifPresent(begun::add);
+                completed(s, steps).ifPresent(begun::add);
             }
         }
         return begun.isEmpty() ? unit : rebuilt(unit, begun);
@@ -31,8 +32,9 @@ public final class PartSeams {
     /** How many seams are neither straight nor begun; a partial one that completes none counts far more. */
     static int awkward(Unit unit) {
         int sum = 0;
-        for (Unit.Sewn s : unit.steps()) {
-            sum += s.kind() != SeamKind.PARTIAL ? 0 : completed(s, unit).isPresent() ? 1 : 100;
+        List<Unit.Sewn> steps = unit.steps();
+        for (Unit.Sewn s : steps) {
+            sum += s.kind() != SeamKind.PARTIAL ? 0 : completed(s, steps).isPresent() ? 1 : 100;
         }
         return sum;
     }
@@ -49,7 +51,11 @@ public final class PartSeams {
      * and runs on from it in one line.
      */
     public static Optional<Unit.Sewn> completed(Unit.Sewn partial, Unit unit) {
-        for (Unit.Sewn earlier : unit.steps()) {
+        return completed(partial, unit.steps());
+    }
+
+    private static Optional<Unit.Sewn> completed(Unit.Sewn partial, List<Unit.Sewn> steps) {
+        for (Unit.Sewn earlier : steps) {
             if (earlier == partial) {
                 return Optional.empty();
             }
