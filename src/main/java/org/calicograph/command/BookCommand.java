@@ -25,11 +25,12 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "book",
         mixinStandardHelpOptions = true,
-        description = "Draw a notebook and write the last quilt that it names as a booklet in PDF: fabric, cutting, sewing, templates at full size.",
+        description = {"Draw a notebook and write the last quilt that it names as a booklet in PDF: fabric, cutting, sewing, templates at full size.",
+            "A draft that it names follows as a handout, a panel for each step."},
         footer = {"", "Example:", "  calicograph book notebooks/ropewalk-workroom.json --out ropewalk.pdf --paper A4", ""})
 final class BookCommand implements Callable<Integer> {
 
-    private static final Pattern NAMED = Pattern.compile("\\b(?:Quilt|Patchwork|Assembly|Booklet|var)\\s+([A-Za-z_]\\w*)\\s*=");
+    private static final Pattern NAMED = Pattern.compile("\\b(?:Quilt|Patchwork|Assembly|Booklet|Draft|Handout|var)\\s+([A-Za-z_]\\w*)\\s*=");
     private static final String CELL = "the-booklet";
 
     @Parameters(paramLabel = "NOTEBOOK", description = "The notebook's file.")
@@ -41,7 +42,7 @@ final class BookCommand implements Callable<Integer> {
     @Option(names = "--paper", paramLabel = "PAPER", defaultValue = "A4", description = "A4, A3 or Letter; A4 if not given.")
     private String paper;
 
-    @Option(names = "--quilt", paramLabel = "NAME", description = "The name of the quilt in the notebook; the last one if not given.")
+    @Option(names = "--quilt", paramLabel = "NAME", description = "The name of the quilt, or draft, in the notebook; the last ones if not given.")
     private String quilt;
 
     @Mixin
@@ -71,18 +72,33 @@ final class BookCommand implements Callable<Integer> {
 
     private List<Picture> pages(Drawing drawing, Paper sheet) {
         List<String> names = quilt == null ? named(drawing) : List.of(quilt);
-        String last = "no cell names a quilt; write 'var quilt = …' in one";
+        List<Picture> pages = new ArrayList<>(pages(drawing, sheet, names, "Booklet"));
+        if (quilt == null || pages.isEmpty()) {
+            pages.addAll(pages(drawing, sheet, names, "Handout"));
+        }
+        if (!pages.isEmpty()) {
+            return pages;
+        }
+        String why = "no cell names a quilt or a draft; write 'var quilt = …' in one";
+        if (quilt != null && made(drawing, sheet, quilt, "Booklet") instanceof CellState.Failed failed) {
+            why = "'" + quilt + "': " + failed.failure().message();
+        }
+        throw new Refusal(Refusal.CELL, notebook + ": no booklet can be made: " + why);
+    }
+
+    /** The pages made of the first name that gives any; none if none does. */
+    private static List<Picture> pages(Drawing drawing, Paper sheet, List<String> names, String kind) {
         for (String name : names) {
-            CellState state = drawing.alsoDraw(new CellSource(CELL, "org.calicograph.book.Booklet.ofAny(" + name
-                    + ").on(org.calicograph.drawing.Paper." + sheet.name().toUpperCase(Locale.ROOT) + ")"));
-            if (state instanceof CellState.Done done && done.exhibit() instanceof Exhibit.Several several) {
+            if (made(drawing, sheet, name, kind) instanceof CellState.Done done && done.exhibit() instanceof Exhibit.Several several) {
                 return several.parts().stream().filter(Exhibit.Drawn.class::isInstance).map(p -> ((Exhibit.Drawn) p).picture()).toList();
             }
-            if (state instanceof CellState.Failed failed && quilt != null) {
-                last = "'" + name + "': " + failed.failure().message();
-            }
         }
-        throw new Refusal(Refusal.CELL, notebook + ": no booklet can be made: " + last);
+        return List.of();
+    }
+
+    private static CellState made(Drawing drawing, Paper sheet, String name, String kind) {
+        return drawing.alsoDraw(new CellSource(CELL, "org.calicograph.book." + kind + ".ofAny(" + name
+                + ").on(org.calicograph.drawing.Paper." + sheet.name().toUpperCase(Locale.ROOT) + ")"));
     }
 
     /** The names that cells give to values that may be quilts, the last first. */

@@ -50,7 +50,7 @@ public final class DraftPicture {
         for (int i = 0; i < draft.steps().size(); i++) {
             Step step = draft.steps().get(i);
             List<Picture> parts = new ArrayList<>();
-            parts.add(sheet(draft.after(i + 1), step));
+            parts.add(step(draft, i));
             double y = draft.sheet().bottom() + size * 1.6;
             List<String> lines = wrapped((i + 1) + ". " + step.words(), 44);
             for (String line : lines.subList(0, Math.min(4, lines.size()))) {
@@ -61,6 +61,15 @@ public final class DraftPicture {
                     .moved(i % columns * (width + gap), i / columns * (tall + gap / 2)));
         }
         return Picture.group(panels);
+    }
+
+    /**
+     * The sheet after a step, counted from 0, what it used and what it made picked out.
+     *
+     * @throws IndexOutOfBoundsException if the draft has no such step
+     */
+    public static Picture step(Draft draft, int index) {
+        return sheet(draft.after(index + 1), draft.steps().get(index));
     }
 
     private static List<String> wrapped(String text, int most) {
