@@ -10,12 +10,15 @@ import org.calicograph.drawing.Table;
 import org.calicograph.fabric.Role;
 import org.calicograph.geometry.Path;
 import org.calicograph.geometry.Point;
+import org.calicograph.geometry.Region;
 import org.calicograph.geometry.Transform;
 import org.calicograph.measure.Angle;
 import org.calicograph.measure.Length;
+import org.calicograph.quilt.Assembly;
 import org.calicograph.quilt.Block;
 import org.calicograph.quilt.BlockDraft;
 import org.calicograph.quilt.Patch;
+import org.calicograph.quilt.Placed;
 
 /**
  * Feathered Star: the points of a sawtooth star edged with small half-square triangles, which come out
@@ -186,6 +189,52 @@ public record FeatheredStar(int straight, int slant, boolean squareCentre) {
             patches.add(p.transformed(place).named("centre-" + p.id()));
         }
         return Block.of("Feathered Star with " + centre.name(), star.outline(), patches);
+    }
+
+    /**
+     * The star in the units that it is sewn from: four corners, four sides and the centre. The seams between
+     * them turn at the diamonds: sew them in part and finish them last (common practice).
+     */
+    public Assembly inUnits(Length side) {
+        Block star = across(side);
+        double s = side.inInches();
+        double f = s / (2 * halfSide());
+        double g = f * slantShare();
+        double c = g * ROOT + straight * f;
+        Point middle = new Point(s / 2, s / 2);
+        List<Point> edge = List.of(new Point(c, 0), new Point(c + f, f), new Point(c + f, f + g * ROOT), new Point(c + f, c + f));
+        List<Point> corner = new ArrayList<>(edge);
+        List<Point> top = new ArrayList<>();
+        for (int i = 0; i < 4; i++) {
+            top.add(new Point(s - edge.get(i).x(), edge.get(i).y()));
+            if (i > 0) {
+                corner.add(new Point(edge.get(3 - i).y(), edge.get(3 - i).x()));
+            }
+        }
+        corner.add(Point.ORIGIN);
+        if (!squareCentre) {
+            top.add(new Point(s / 2, f + slant * g / ROOT + g * ROOT));
+        }
+        for (int i = 3; i >= 0; i--) {
+            top.add(edge.get(i));
+        }
+        Block cornerUnit = unit("corner", corner, star);
+        Block sideUnit = unit("side", top, star);
+        List<Placed> parts = new ArrayList<>();
+        for (int i = 0; i < 4; i++) {
+            Transform turn = Transform.turn(Angle.QUARTER.times(i), middle);
+            parts.add(new Placed("corner" + (i + 1), cornerUnit, turn));
+            parts.add(new Placed("side" + (i + 1), sideUnit, Transform.move(c, 0).then(turn)));
+        }
+        Patch whole = star.patches().get(star.patchCount() - 1);
+        Point at = whole.shape().bounds().topLeft();
+        parts.add(Placed.at("centre", Block.of("centre", whole.shape(), List.of(whole)), at.x(), at.y()));
+        return Assembly.of("Feathered Star", star.outline(), parts);
+    }
+
+    private static Block unit(String name, List<Point> around, Block star) {
+        Region outline = Region.of(Path.polygon(around));
+        return Block.of(name, outline, star.patches().stream().filter(p -> outline.contains(p.shape().inside())).toList());
     }
 
     /** Every measure of the star in a block of the given side: what is exact, and how large the compromise is. */

@@ -13,9 +13,12 @@ import org.calicograph.geometry.Point;
 import org.calicograph.geometry.Segment;
 import org.calicograph.measure.Angle;
 import org.calicograph.measure.Length;
+import org.calicograph.quilt.Assembly;
 import org.calicograph.quilt.Block;
 import org.calicograph.quilt.Patch;
+import org.calicograph.quilt.Placed;
 import org.calicograph.show.PatchworkPicture;
+import org.calicograph.workshop.piecing.AssemblyOrder;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -126,5 +129,20 @@ class FeatheredStarTest {
                 .hasMessageContaining("use the star without equalFeathers");
         assertThatThrownBy(() -> star(1)).hasMessageContaining("use 2 to 40");
         assertThatThrownBy(() -> CompiledStdlib.call(star(5), "slanting", 12)).hasMessageContaining("use about 7");
+    }
+
+    /** Common practice: corners and sides are sewn by themselves, and only the seams past the diamonds turn a corner. */
+    @ParameterizedTest
+    @CsvSource({"5,true", "3,true", "7,false", "3,false"})
+    void in_units_only_the_seams_past_the_diamonds_turn(int straight, boolean square) {
+        Object star = square ? star(straight) : CompiledStdlib.call(star(straight), "equalFeathers");
+        Assembly units = (Assembly) CompiledStdlib.call(star, "inUnits", inches(15));
+        assertThat(units.patchCount()).isEqualTo(across(star, inches(15)).patchCount());
+        assertThat(units.parts()).hasSize(9);
+        for (Placed part : units.parts().subList(0, 2)) {
+            assertThat(AssemblyOrder.of(part.work()).singles()).hasSize(part.work().patchCount());
+        }
+        assertThat(AssemblyOrder.of(units.parts().get(0).work()).isStraight()).isTrue();
+        assertThat(AssemblyOrder.of(units).isStraight()).isFalse();
     }
 }
