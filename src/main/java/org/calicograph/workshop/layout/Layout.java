@@ -1,7 +1,10 @@
 package org.calicograph.workshop.layout;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
 import org.calicograph.measure.Area;
 import org.calicograph.measure.Length;
 
@@ -27,6 +30,14 @@ public record Layout(Length width, Panel panel, LengthBound bound) {
         if (!panel.across().equals(width)) {
             throw new IllegalArgumentException("the layout is " + panel.across() + " wide but the cloth " + width + "; fill it up with an offcut");
         }
+    }
+
+    /** As many of the blanks as go on a piece of cloth of a given size, the longest first; empty if none does. */
+    public static Optional<Layout> filling(Length width, Length length, List<Blank> blanks) {
+        LengthBound bound = new LengthBound(length, "as given");
+        return Stream.of(true, false).flatMap(upright -> Nooks.fill(width, length, blanks, upright).stream())
+                .map(panel -> new Layout(width, panel, bound))
+                .max(Comparator.comparing(layout -> layout.used().squareInches()));
     }
 
     /** The length of cloth used. */

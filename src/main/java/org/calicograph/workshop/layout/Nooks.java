@@ -21,18 +21,27 @@ final class Nooks {
     }
 
     static Panel lay(Length width, List<Blank> blanks, boolean upright) {
-        List<Panel.Taken> lying = new ArrayList<>();
-        for (Blank b : blanks) {
-            lying.add(new Panel.Taken(b, Shelves.turns(b, width, upright)));
-        }
-        lying.sort(Comparator.comparing(Panel.Taken::along).thenComparing(Panel.Taken::across).reversed());
-        Nooks nooks = new Nooks(lying);
+        Nooks nooks = of(width, blanks, upright);
         List<Panel> rows = new ArrayList<>();
         while (!nooks.left.isEmpty()) {
             Panel.Taken first = nooks.left.remove(0);
             rows.add(nooks.row(first, width));
         }
         return Panel.stacked(rows);
+    }
+
+    /** What goes on a piece of cloth of a given size, the longest first; empty if nothing fits. */
+    static Optional<Panel> fill(Length across, Length along, List<Blank> blanks, boolean upright) {
+        return of(across, blanks, upright).fill(across, along).map(p -> p.filledTo(across, along));
+    }
+
+    private static Nooks of(Length width, List<Blank> blanks, boolean upright) {
+        List<Panel.Taken> lying = new ArrayList<>();
+        for (Blank b : blanks) {
+            lying.add(new Panel.Taken(b, Shelves.turns(b, width, upright)));
+        }
+        lying.sort(Comparator.comparing(Panel.Taken::along).thenComparing(Panel.Taken::across).reversed());
+        return new Nooks(lying);
     }
 
     private Panel row(Panel.Taken first, Length width) {

@@ -17,7 +17,7 @@ class LayoutTest {
 
     private static final Length CLOTH = Length.inches(42);
 
-    @Property(tries = 60)
+    @Property(tries = 25)
     void every_layout_is_legal(@ForAll @IntRange(min = 1, max = 60) int count, @ForAll Random random) {
         List<Blank> blanks = blanks(count, random);
         for (LayoutSearch search : List.of(LayoutSearch.QUICK, new LayoutSearch(2_000, 2))) {
