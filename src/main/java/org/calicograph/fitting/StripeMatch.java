@@ -33,7 +33,8 @@ public record StripeMatch(List<Length> starts, int looks, boolean centred, Lengt
                 + "; the top begins " + shown(starts.get(0)) + " after a mirror line, the right side " + shown(starts.get(1)) + "; " + shown(cloth) + " of cloth";
     }
 
+    /** To the nearest line of a ruler, for reading. */
     static Length shown(Length length) {
-        return length.roundedTo(Length.inches(1, 16));
+        return length.roundedTo(Length.System.ofProcess() == Length.System.METRIC ? Length.mm(1) : Length.inches(1, 16));
     }
 }

@@ -24,7 +24,7 @@ final class Shears {
     private static final double SLACK = 1e-6;
 
     private final Box frame;
-    /** By the work itself, and by the corners of what is left of its outline, to a millionth of an inch. */
+    /** By the work itself, and by the corners and the middles of the sides of what is left of its outline, to a millionth of an inch. */
     private final Map<Patchwork, Map<List<Long>, List<Cutting>>> done = new IdentityHashMap<>();
 
     /** A piece of a work, and where its top left corner lay on it. */
@@ -69,9 +69,12 @@ final class Shears {
     private static List<Long> corners(List<Region> outlines) {
         List<Long> corners = new ArrayList<>();
         for (Region outline : outlines) {
-            for (Point p : outline.outer().corners()) {
-                corners.add(Math.round(p.x() * 1e6));
-                corners.add(Math.round(p.y() * 1e6));
+            for (Segment s : outline.outer().segments()) {
+                // The middle tells an arc from another between the same corners.
+                for (Point p : List.of(s.from(), s.middle())) {
+                    corners.add(Math.round(p.x() * 1e6));
+                    corners.add(Math.round(p.y() * 1e6));
+                }
             }
         }
         return corners;
