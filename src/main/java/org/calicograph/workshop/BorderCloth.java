@@ -1,0 +1,101 @@
+package org.calicograph.workshop;
+
+import java.util.List;
+import org.calicograph.drawing.Drawable;
+import org.calicograph.drawing.Exhibit;
+import org.calicograph.drawing.Table;
+import org.calicograph.measure.Length;
+import org.calicograph.workshop.pieces.CuttingRules;
+
+/**
+ * Cloth for a plain border, three ways: cut along the selvage with no joins, or joined from strips across
+ * the width of the fabric, straight or diagonally. A straight join loses two seam allowances; a diagonal
+ * one, sewn corner to corner of the square in which two strips cross, loses the strip's cut width.
+ *
+ * @param width  cut width of the border
+ * @param pieces cut lengths of its pieces
+ */
+public record BorderCloth(Length width, List<Length> pieces, CuttingRules rules) implements Drawable {
+
+    /** How the border's length is got. */
+    public enum Way { LENGTHWISE, STRAIGHT_JOINS, DIAGONAL_JOINS }
+
+    /**
+     * @param strips cut across the width, or lengths side by side along the selvage
+     * @param joins  seams within the border; not those at its corners
+     * @param cloth  length of cloth
+     */
+    public record Amount(Way way, int strips, int joins, Length cloth) { }
+
+    /** @throws IllegalArgumentException if there is no piece, or the border is too wide for the cloth or its joins */
+    public BorderCloth {
+        pieces = List.copyOf(pieces);
+        if (pieces.isEmpty() || !width.isPositive() || width.times(2).compareTo(rules.usableWidth()) > 0) {
+            throw new IllegalArgumentException("a border " + width + " wide of " + pieces.size() + " pieces can't be joined from cloth "
+                    + rules.usableWidth() + " wide; give one piece or more, at most half as wide as the cloth");
+        }
+    }
+
+    /** Two sides as long as the quilt, then two as long as it is wide with them; a finished border width and quilt. */
+    public static BorderCloth butted(Length across, Length down, Length border, CuttingRules rules) {
+        Length seams = rules.seam().times(2);
+        Length side = down.plus(seams);
+        Length end = across.plus(border.times(2)).plus(seams);
+        return new BorderCloth(border.plus(seams), List.of(side, side, end, end), rules);
+    }
+
+    /**
+     * Every piece as long as its side and the border twice, with something over to sew the mitre.
+     *
+     * @param extra from 1 to 6 in, as sources differ; 4 in is common practice (from memory)
+     */
+    public static BorderCloth mitred(Length across, Length down, Length border, Length extra, CuttingRules rules) {
+        Length side = down.plus(border.times(2)).plus(extra);
+        Length end = across.plus(border.times(2)).plus(extra);
+        return new BorderCloth(border.plus(rules.seam().times(2)), List.of(side, side, end, end), rules);
+    }
+
+    /** The length of all pieces. */
+    public Length total() {
+        return pieces.stream().reduce(Length.ZERO, Length::plus);
+    }
+
+    /** One way; strips are joined into one run, and the pieces cut from it one after another. */
+    public Amount amount(Way way) {
+        if (way == Way.LENGTHWISE) {
+            int abreast = (int) (rules.usableWidth().units() / width.units());
+            List<Length> longest = pieces.stream().sorted(java.util.Comparator.reverseOrder()).toList();
+            Length cloth = Length.ZERO;
+            for (int i = 0; i < longest.size(); i += abreast) {
+                cloth = cloth.plus(longest.get(i));
+            }
+            return new Amount(way, pieces.size(), 0, cloth);
+        }
+        Length lost = way == Way.STRAIGHT_JOINS ? rules.seam().times(2) : width;
+        int strips = 1;
+        for (Length run = rules.usableWidth(); run.compareTo(total()) < 0; run = run.plus(rules.usableWidth()).minus(lost)) {
+            strips++;
+        }
+        return new Amount(way, strips, strips - 1, width.times((long) strips));
+    }
+
+    public Table table() {
+        Table table = Table.of("Border " + rules.text(width) + " wide, " + rules.text(total()) + " in all", "Way", "Strips", "Joins", "Cloth");
+        for (Way way : Way.values()) {
+            Amount a = amount(way);
+            table = table.row(switch (way) {
+                case LENGTHWISE -> "along the selvage";
+                case STRAIGHT_JOINS -> "across, joined straight";
+                case DIAGONAL_JOINS -> "across, joined diagonally";
+            }, a.strips(), a.joins(), rules.text(rules.taped(a.cloth())));
+        }
+        return table;
+    }
+
+    @Override
+    public Exhibit show() {
+        return Exhibit.several(Exhibit.of(table()), Exhibit.words("Along the selvage cloth stretches least and there is no join; across "
+                + "takes less cloth. A diagonal join shows less than a straight one. A cutting plan lays borders along the selvage. "
+                + Cutting.CAUTION));
+    }
+}
