@@ -174,9 +174,10 @@ public record Booklet(Quilt quilt, CuttingRules rules, Paper paper) implements D
             return;
         }
         List<PageFlow.Figure> steps = new ArrayList<>();
+        List<Picture> drawn = s.steps();
         for (Chain c : chains) {
             String seam = c.sample().kind() == SeamKind.STRAIGHT ? "" : "; " + c.sample().kind() + (c.how().isEmpty() ? "" : ": " + c.how());
-            steps.add(new PageFlow.Figure(s.drawn(c), c.number() + "  " + c.what(), (c.times() == 1 ? "once" : c.times() + " times, in a chain") + seam));
+            steps.add(new PageFlow.Figure(drawn.get(c.number() - 1), c.number() + "  " + c.what(), (c.times() == 1 ? "once" : c.times() + " times, in a chain") + seam));
         }
         flow.grid(block ? 4 : 3, block ? 1.1 : 1.8, steps);
     }

@@ -11,6 +11,7 @@ import org.calicograph.drawing.Picture;
 import org.calicograph.drawing.Table;
 import org.calicograph.fabric.Colour;
 import org.calicograph.geometry.Point;
+import org.calicograph.geometry.Polygons;
 import org.calicograph.geometry.Region;
 import org.calicograph.quilt.Assembly;
 import org.calicograph.quilt.Block;
@@ -21,6 +22,7 @@ import org.calicograph.workshop.piecing.PartSeams;
 import org.calicograph.workshop.piecing.Pressing;
 import org.calicograph.workshop.piecing.SeamKind;
 import org.calicograph.workshop.piecing.Unit;
+import org.locationtech.jts.algorithm.construct.MaximumInscribedCircle;
 
 /**
  * One kind of block, or one assembly of parts.
@@ -81,9 +83,11 @@ public record Stage(String name, int count, Patchwork work, Unit order, Map<Stri
         return table;
     }
 
-    /** The parts of a step a little apart, with an arrow across each seam for the way it is pressed. */
-    public Picture drawn(Chain chain) {
-        return Exploded.step(chain.sample(), pictures(), pressing());
+    /** For every chain in turn: the parts of its step a little apart, with an arrow across each seam for the way it is pressed. */
+    public List<Picture> steps() {
+        Map<String, Picture> pictures = pictures();
+        Pressing pressing = pressing();
+        return chains().stream().map(c -> Exploded.step(c.sample(), pictures, pressing)).toList();
     }
 
     /** The stage with its parts drawn apart. */
@@ -143,10 +147,13 @@ public record Stage(String name, int count, Patchwork work, Unit order, Map<Stri
 
     /** The letter of a piece where it has room; nothing where it has none. */
     private static Picture lettered(String letter, Region shape, Colour ground, double whole) {
-        Point at = shape.inside();
-        double room = Math.min(shape.bounds().width(), shape.bounds().height());
-        double size = Math.min(whole / 24, room / 2.6);
-        if (letter.isEmpty() || size < whole / 90) {
+        if (letter.isEmpty()) {
+            return Picture.EMPTY;
+        }
+        MaximumInscribedCircle circle = new MaximumInscribedCircle(Polygons.of(shape, whole / 200), whole / 400);
+        Point at = new Point(circle.getCenter().getX(), circle.getCenter().getY());
+        double size = Math.min(whole / 24, circle.getRadiusLine().getLength() * (letter.length() > 1 ? 0.9 : 1.1));
+        if (size < whole / 110) {
             return Picture.EMPTY;
         }
         Colour ink = lightness(ground) > 0.5 ? Colour.hex("#2b2b2b") : Colour.WHITE;

@@ -73,8 +73,8 @@ class SewingPlanTest {
     void an_exploded_unit_and_a_foundation_look_as_they_were_accepted() {
         Stage stage = SewingPlan.of(star()).stages().get(0);
         Picture steps = Picture.EMPTY;
-        for (Chain c : stage.chains()) {
-            steps = steps.bounds().width() == 0 ? stage.drawn(c) : steps.beside(stage.drawn(c), 1);
+        for (Picture step : stage.steps()) {
+            steps = steps.bounds().width() == 0 ? step : steps.beside(step, 1);
         }
         Golden.picture("workshop/exploded", stage.exploded().above(steps, 1));
         Golden.picture("workshop/foundation", Foundation.of(star()).picture());
