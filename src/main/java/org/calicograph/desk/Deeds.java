@@ -35,6 +35,9 @@ final class Deeds {
         add("Study", "Save as\u2026", "Shortcut+Shift+S", () -> papers().saveAs(window::askWhere));
         add("Study", "Undo", "Shortcut+Z", () -> window.study().undo());
         add("Study", "Redo", "Shortcut+Shift+Z", () -> window.study().redo());
+        add("Study", "Find\u2026", "Shortcut+F", () -> window.finding().open());
+        add("Study", "Find next", "F3", () -> window.finding().go(1));
+        add("Study", "Find the one before", "Shift+F3", () -> window.finding().go(-1));
         add("Study", "Draw all", "Shortcut+Shift+Enter", window::drawAll);
         add("Study", "Draw what is stale", "Shortcut+Alt+Enter", window::drawStale);
         add("Study", "Stop", "Shortcut+Period", window::stop);
@@ -55,6 +58,7 @@ final class Deeds {
         add("Cell", "Copy beneath", "Shortcut+D", () -> edit(Study::copy));
         add("Cell", "Fold or unfold", "Shortcut+Shift+F", () -> window.pane().ifPresent(CellPane::fold));
         add("Cell", "Turn into prose or code", "Shortcut+Shift+M", () -> edit(Study::turnKind));
+        add("Cell", "Make a routine of what is selected", "Shortcut+Shift+R", () -> window.crafting().begin());
         add("Cell", "Take out", "Shortcut+Shift+Delete", () -> edit(Study::remove));
     }
 

@@ -37,6 +37,8 @@ final class DeskWindow implements Wishes, Papers.Table {
     private final Stage stage;
     private final DeskOptions options;
     private final Preferences preferences;
+    private final Finding finding = new Finding(this);
+    private final Crafting crafting = new Crafting(this);
     private final NoticeBar notices = new NoticeBar();
     private final StatusLine status = new StatusLine();
     private final Column column = new Column(this, this::fill);
@@ -62,7 +64,7 @@ final class DeskWindow implements Wishes, Papers.Table {
         this.pages = new Pages(this, worktable);
         this.actions = new Deeds(this).all();
         this.header = new Header(actions, t -> study.setTitle(t), this::drawAll, this::stop);
-        this.root = new BorderPane(column, new VBox(header, notices), null, status, null);
+        this.root = new BorderPane(column, new VBox(header, notices, finding), null, status, null);
         root.getStyleClass().add("desk");
         Rectangle2D room = Screen.getPrimary().getVisualBounds();
         this.scene = new Scene(root, Math.min(1240, room.getWidth() - 40), Math.min(900, room.getHeight() - 40));
@@ -95,6 +97,7 @@ final class DeskWindow implements Wishes, Papers.Table {
     void close() {
         papers.close();
         worktable.close();
+        pages.looks().close();
     }
 
     // --- The study ---
@@ -231,6 +234,7 @@ final class DeskWindow implements Wishes, Papers.Table {
         if (root.getCenter() instanceof SheetPage page) {
             page.close();
         }
+        pages.looks().close();
         root.setCenter(column);
         pane().ifPresent(Node::requestFocus);
     }
@@ -345,6 +349,14 @@ final class DeskWindow implements Wishes, Papers.Table {
 
     Study study() {
         return study;
+    }
+
+    Finding finding() {
+        return finding;
+    }
+
+    Crafting crafting() {
+        return crafting;
     }
 
     Pages pages() {

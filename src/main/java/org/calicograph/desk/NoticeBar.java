@@ -2,10 +2,13 @@ package org.calicograph.desk;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.function.Consumer;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
+import javafx.scene.control.TextField;
+import javafx.scene.input.KeyCode;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
@@ -47,6 +50,30 @@ final class NoticeBar extends VBox {
         hush(subject);
         notices.put(subject, row);
         getChildren().add(row);
+    }
+
+    /** Asks for a word: it is given with the button or with Enter; Escape takes the question away. */
+    void ask(String subject, String words, String suggested, String deed, Consumer<String> answer) {
+        TextField field = new TextField(suggested);
+        field.setId("answer-" + subject);
+        field.setAccessibleText(words);
+        Map<String, Runnable> deeds = new LinkedHashMap<>();
+        deeds.put(deed, () -> answer.accept(field.getText()));
+        deeds.put("Leave it", () -> { });
+        say(subject, words, deeds);
+        ((HBox) notices.get(subject)).getChildren().add(1, field);
+        field.setOnAction(e -> {
+            hush(subject);
+            answer.accept(field.getText());
+        });
+        field.setOnKeyPressed(e -> {
+            if (e.getCode() == KeyCode.ESCAPE) {
+                hush(subject);
+                e.consume();
+            }
+        });
+        field.requestFocus();
+        field.selectAll();
     }
 
     /** Says something that can only be taken note of. */

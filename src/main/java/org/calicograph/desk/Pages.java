@@ -9,6 +9,7 @@ import javafx.application.Platform;
 import org.calicograph.desk.results.ExhibitPane;
 import org.calicograph.desk.sheets.Hand;
 import org.calicograph.desk.sheets.SheetPage;
+import org.calicograph.desk.shelf.Looks;
 import org.calicograph.desk.shelf.ShelfPage;
 import org.calicograph.notebook.DialValue;
 import org.calicograph.notebook.Notebook;
@@ -21,10 +22,12 @@ final class Pages implements Hand, ShelfPage.Study {
 
     private final DeskWindow window;
     private final Worktable worktable;
+    private final Looks looks;
 
     Pages(DeskWindow window, Worktable worktable) {
         this.window = window;
         this.worktable = worktable;
+        this.looks = new Looks(() -> window.sessionOptions().alone());
     }
 
     void variations() {
@@ -69,7 +72,7 @@ final class Pages implements Hand, ShelfPage.Study {
 
     @Override
     public SessionOptions options() {
-        return window.sessionOptions();
+        return window.sessionOptions().alone();
     }
 
     @Override
@@ -107,6 +110,11 @@ final class Pages implements Hand, ShelfPage.Study {
         window.papers().grant();
         worktable.restart();
         worktable.drawAll();
+    }
+
+    @Override
+    public Looks looks() {
+        return looks;
     }
 
     @Override

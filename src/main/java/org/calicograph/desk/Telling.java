@@ -68,6 +68,7 @@ final class Telling implements Worktable.Hearer {
                     Map.of("Start again", () -> window.worktable().restart()));
         } else if (state instanceof KernelState.Ready ready) {
             window.notices().hush("kernel");
+            window.crafting().read(ready.broken());
             if (ready.broken().isEmpty()) {
                 window.notices().hush("stdlib");
             } else {

@@ -23,6 +23,7 @@ import org.calicograph.session.SessionListener;
 import org.calicograph.session.SessionOptions;
 import org.calicograph.session.Sketch;
 import org.calicograph.wire.Catalogue;
+import org.calicograph.wire.CellScan;
 import org.calicograph.wire.Dial;
 import org.calicograph.wire.Easel;
 import org.calicograph.wire.Problem;
@@ -158,6 +159,10 @@ final class Worktable implements Advice {
     @Override
     public CompletableFuture<List<Problem>> check(String cell, String text) {
         return asked(s -> s.check(cell, text), List.of());
+    }
+
+    CompletableFuture<List<CellScan>> scan(List<CellSource> texts) {
+        return asked(s -> s.scan(texts), List.of());
     }
 
     CompletableFuture<Catalogue> browse() {

@@ -10,6 +10,7 @@ import javax.tools.JavaFileObject;
 import javax.tools.StandardJavaFileManager;
 import javax.tools.StandardLocation;
 import javax.tools.ToolProvider;
+import org.calicograph.wire.VisiblePackages;
 
 /**
  * The imports that every cell has: the house's packages that a quilter uses, the words for lengths,
@@ -19,9 +20,6 @@ import javax.tools.ToolProvider;
  * all of them are one snippet: evaluating one takes a fraction of the time of evaluating twenty.
  */
 final class Imports {
-
-    private static final List<String> HOUSE = List.of("measure", "geometry", "drafting", "fabric", "quilt", "fitting", "workshop", "quilting",
-            "scaling", "turning", "colouring", "drawing", "show", "workshop.pieces", "book");
 
     /** Packages whose types can be named in a cell as they are. */
     static final List<String> PACKAGES = packages();
@@ -33,7 +31,7 @@ final class Imports {
 
     private static List<String> packages() {
         List<String> all = new ArrayList<>();
-        HOUSE.forEach(each -> all.add("org.calicograph." + each));
+        VisiblePackages.HOUSE.forEach(each -> all.add("org.calicograph." + each));
         all.addAll(List.of("java.util", "java.util.function", "java.util.stream", "java.lang"));
         return List.copyOf(all);
     }
@@ -50,7 +48,7 @@ final class Imports {
     static synchronized Set<String> types(Stdlib stdlib) {
         if (TYPES.isEmpty()) {
             try (StandardJavaFileManager files = ToolProvider.getSystemJavaCompiler().getStandardFileManager(null, null, null)) {
-                for (String each : HOUSE) {
+                for (String each : VisiblePackages.HOUSE) {
                     for (JavaFileObject file : files.list(StandardLocation.CLASS_PATH, "org.calicograph." + each, Set.of(JavaFileObject.Kind.CLASS), false)) {
                         String name = file.getName().replaceFirst(".*[/\\(]", "").replaceFirst("\\.class\\)?$", "");
                         if (!name.contains("$") && !name.contains("-")) {
@@ -75,7 +73,7 @@ final class Imports {
 
     static String text(boolean stdlib) {
         List<String> lines = new ArrayList<>();
-        for (String each : HOUSE) {
+        for (String each : VisiblePackages.HOUSE) {
             if (Imports.class.getClassLoader().getResource("org/calicograph/" + each.replace('.', '/') + "/") != null) {
                 lines.add("import org.calicograph." + each + ".*;");
             }

@@ -18,6 +18,7 @@ import java.util.function.Function;
 import java.util.function.LongFunction;
 import java.util.function.Supplier;
 import org.calicograph.wire.Catalogue;
+import org.calicograph.wire.CellScan;
 import org.calicograph.wire.Dial;
 import org.calicograph.wire.Easel;
 import org.calicograph.wire.Failure;
@@ -221,6 +222,11 @@ final class Conductor {
             List<Work> others = board.cells.values().stream().filter(w -> !w.id.equals(cell)).toList();
             return new ToKernel.Check(ticket, cell, text, others.stream().map(w -> w.id).toList(), others.stream().map(w -> w.text).toList());
         }, said -> said instanceof FromKernel.Checked c ? c.problems() : List.of());
+    }
+
+    CompletableFuture<List<CellScan>> scan(List<CellSource> texts) {
+        return ask(List.of(), ticket -> new ToKernel.Scan(ticket, texts.stream().map(CellSource::id).toList(), texts.stream().map(CellSource::text).toList()),
+                said -> said instanceof FromKernel.Scanned s ? s.scans() : List.of());
     }
 
     CompletableFuture<Catalogue> browse() {

@@ -7,6 +7,7 @@ import java.util.concurrent.CompletableFuture;
 import org.calicograph.measure.Angle;
 import org.calicograph.measure.Length;
 import org.calicograph.wire.Catalogue;
+import org.calicograph.wire.CellScan;
 import org.calicograph.wire.Dial;
 import org.calicograph.wire.Easel;
 import org.calicograph.wire.Problem;
@@ -185,6 +186,11 @@ public final class Session implements AutoCloseable {
      */
     public CompletableFuture<List<Problem>> check(String cell, String text) {
         return conductor.check(cell, text);
+    }
+
+    /** What these texts, cells or not, say about names; nothing if the kernel can't tell. */
+    public CompletableFuture<List<CellScan>> scan(List<CellSource> texts) {
+        return conductor.scan(texts);
     }
 
     /** What the stdlib holds. */

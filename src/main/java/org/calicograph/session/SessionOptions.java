@@ -89,6 +89,11 @@ public record SessionOptions(int heapMegabytes, Duration timeLimit, List<Path> s
         return new SessionOptions(heapMegabytes, timeLimit, stdlib, cache, spare, warm, patience, kernel, system);
     }
 
+    /** For drawings beside the open study: without a spare kernel or completion. */
+    public SessionOptions alone() {
+        return new SessionOptions(heapMegabytes, timeLimit, stdlib, cache, false, false, patience, kernel, lengths);
+    }
+
     /** For the desk: a spare kernel and completion made ready beforehand. */
     public SessionOptions forDesk() {
         return new SessionOptions(heapMegabytes, timeLimit, stdlib, cache, true, true, patience, kernel, lengths);

@@ -75,4 +75,87 @@ class DeskAtHandTest {
             assertThat(evening.words("differences")).contains("calm\nbold").contains("points\n9\n14").doesNotContain("skip");
         }
     }
+
+    @Test
+    void words_are_found_across_cells_marked_and_gone_through_by_keys() throws Exception {
+        try (Evening evening = trusted(Notebook.titled("Slack Water", Cell.prose("p1", "The tide turns."), Cell.code("a1", "int tide = 6;\ntide * 2"),
+                Cell.code("a2", "\"Tide\"")))) {
+            evening.untilDrawn("a2");
+            evening.keys(KeyCode.CONTROL, KeyCode.F);
+            evening.until("the line is there", () -> evening.focused("find"));
+            evening.robot.write("tide");
+            evening.until("all are counted", () -> evening.words("found").strip().equals("in 4 places"));
+            evening.until("prose is marked", () -> evening.scene().getRoot().lookupAll("#cell-p1 .found").size() == 1);
+            evening.keys(KeyCode.ENTER);
+            evening.keys(KeyCode.ENTER);
+            evening.until("the second is in code", () -> evening.words("found").startsWith("2 of 4, in a1"));
+            evening.until("and selected", () -> evening.window.code("a1").orElseThrow().selected().equals("tide"));
+            evening.keys(KeyCode.SHIFT, KeyCode.ENTER);
+            evening.until("back to the first", () -> evening.words("found").startsWith("1 of 4, in p1"));
+            evening.keys(KeyCode.SHIFT, KeyCode.ENTER);
+            evening.until("before the first comes the last", () -> evening.words("found").startsWith("4 of 4, in a2"));
+            evening.keys(KeyCode.ESCAPE);
+            evening.until("the keyboard is in its cell, nothing is marked", () -> evening.focused("code-a2")
+                    && evening.scene().getRoot().lookupAll("#cell-p1 .found").isEmpty());
+        }
+    }
+
+    @Test
+    void a_method_becomes_a_routine_of_ones_own_and_undo_puts_it_back() throws Exception {
+        String text = "int further = 3;\nBlock light(Length side) { return NinePatch.block(side.half().plus(inches(1))); }\nlight(inches(6))";
+        try (Evening evening = trusted(Notebook.titled("Harbour Light", Cell.code("a1", text), Cell.code("a2", "light(inches(4)).name()")))) {
+            evening.untilDrawn("a2");
+            evening.write("a1");
+            select(evening, "a1", text.indexOf("Block"), text.indexOf("}") + 1);
+            evening.keys(KeyCode.CONTROL, KeyCode.SHIFT, KeyCode.R);
+            evening.until("its class is asked for", () -> evening.focused("answer-routine"));
+            evening.keys(KeyCode.CONTROL, KeyCode.A);
+            evening.robot.write("HarbourLamp");
+            evening.keys(KeyCode.ENTER);
+            evening.until("it is said where it stands", () -> evening.words("notice-routine").contains("HarbourLamp.java"));
+            assertThat(folder.resolve("stdlib/HarbourLamp.java")).content().contains("import org.calicograph.quilt.Block;").contains("public static Block light(Length side)");
+            assertThat(evening.window.study().notebook().cell("a1").orElseThrow().text()).isEqualTo("int further = 3;\nHarbourLamp.light(inches(6))");
+            evening.until("the other cell calls it too", () -> evening.state("a2") instanceof CellState.Done
+                    && evening.window.study().notebook().cell("a2").orElseThrow().text().equals("HarbourLamp.light(inches(4)).name()"));
+            evening.write("a1");
+            evening.keys(KeyCode.CONTROL, KeyCode.Z);
+            evening.until("it is back", () -> evening.window.study().notebook().cell("a1").orElseThrow().text().equals(text));
+        }
+    }
+
+    @Test
+    void a_method_that_needs_other_cells_is_refused_with_their_names() throws Exception {
+        String text = "int twice() { return tide * 2; }";
+        try (Evening evening = trusted(Notebook.titled("Slack Water", Cell.code("a1", "int tide = 6;"), Cell.code("a2", text)))) {
+            evening.untilDrawn("a2");
+            evening.write("a2");
+            evening.keys(KeyCode.CONTROL, KeyCode.SHIFT, KeyCode.R);
+            evening.until("it is said", () -> evening.words("notice-routine").contains("'tide' of cell a1"));
+            assertThat(evening.words("notice-routine")).contains("as a parameter");
+            assertThat(folder.resolve("stdlib")).doesNotExist();
+        }
+    }
+
+    private static void select(Evening evening, String cell, int from, int to) {
+        Evening.onFx(() -> {
+            evening.window.code(cell).orElseThrow().select(from, to);
+            return null;
+        });
+    }
+
+    @Test
+    void the_library_shows_a_picture_beside_each_routine_in_sight() throws Exception {
+        try (Evening evening = trusted(Notebook.titled("Oyster Beds", Cell.code("a1", "1 + 1")))) {
+            evening.untilDrawn("a1");
+            evening.keys(KeyCode.CONTROL, KeyCode.L);
+            evening.until("the library is there", () -> evening.scene().lookup("#shelf-list") != null);
+            evening.robot.clickOn("#shelf-search").write("patch");
+            evening.until("those found have pictures", () -> pictures(evening) > 2);
+            evening.until("the chosen one is shown large", () -> evening.scene().lookup(".shelf-entry .picture") != null);
+        }
+    }
+
+    private static long pictures(Evening evening) {
+        return evening.scene().getRoot().lookupAll(".shelf-look .image-view").stream().filter(n -> ((javafx.scene.image.ImageView) n).getImage() != null).count();
+    }
 }

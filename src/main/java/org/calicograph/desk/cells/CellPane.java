@@ -121,6 +121,15 @@ public abstract class CellPane extends VBox {
         return true;
     }
 
+    /** What is selected in its text; empty if nothing is. */
+    public abstract String selected();
+
+    /** Selects a part of its text, where it is written as it is; the keyboard stays where it was. */
+    public abstract void select(int start, int end);
+
+    /** Marks where these words stand in it; none for no words. */
+    public abstract void seek(String words);
+
     /** Hides all but the first line, or shows it again. */
     public abstract void fold();
 

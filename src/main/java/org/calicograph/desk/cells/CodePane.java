@@ -278,6 +278,26 @@ public final class CodePane extends CellPane {
     }
 
     @Override
+    public String selected() {
+        return slot.editor().map(CodeEditor::getSelectedText).orElse("");
+    }
+
+    @Override
+    public void select(int start, int end) {
+        if (!folded.getText().isEmpty()) {
+            fold();
+        }
+        CodeEditor editor = slot.wake();
+        editor.selectRange(start, end);
+        editor.requestFollowCaret();
+    }
+
+    @Override
+    public void seek(String words) {
+        slot.seek(words);
+    }
+
+    @Override
     public void fold() {
         boolean fold = folded.getText().isEmpty();
         int lines = slot.text().split("\n", -1).length;

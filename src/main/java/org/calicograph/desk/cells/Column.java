@@ -29,6 +29,7 @@ public final class Column extends ScrollPane {
     private final Consumer<CellPane> made;
     private Notebook order = Notebook.titled("");
     private List<String> ids = List.of();
+    private String sought = "";
     private final VBox cells = new VBox(2);
     private final Map<String, CellPane> panes = new LinkedHashMap<>();
     private final PauseTransition idle = new PauseTransition(Duration.millis(40));
@@ -102,6 +103,7 @@ public final class Column extends ScrollPane {
     private CellPane make(Cell cell) {
         CellPane pane = cell instanceof Cell.Code ? new CodePane(cell.id(), cell.text(), wishes) : new ProsePane(cell.id(), cell.text(), wishes);
         made.accept(pane);
+        pane.seek(sought);
         return pane;
     }
 
@@ -159,6 +161,12 @@ public final class Column extends ScrollPane {
 
     public void showChosen(Optional<String> id) {
         panes.forEach((name, pane) -> pane.showChosen(id.equals(Optional.of(name))));
+    }
+
+    /** Marks where these words stand in every cell; none for no words. */
+    public void seek(String words) {
+        sought = words;
+        panes.values().forEach(p -> p.seek(words));
     }
 
     /** Brings a cell into sight. */

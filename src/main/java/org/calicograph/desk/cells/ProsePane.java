@@ -14,6 +14,7 @@ public final class ProsePane extends CellPane {
     private final StackPane page = new StackPane();
     private String text;
     private Optional<TextArea> writing = Optional.empty();
+    private String sought = "";
     private boolean folded;
     private boolean quiet;
 
@@ -67,7 +68,7 @@ public final class ProsePane extends CellPane {
     private void read() {
         writing = Optional.empty();
         String shown = folded ? text.strip().split("\n", 2)[0] : text;
-        page.getChildren().setAll(Prose.of(shown));
+        page.getChildren().setAll(Prose.of(shown, sought));
         body.getChildren().setAll(page);
     }
 
@@ -135,6 +136,29 @@ public final class ProsePane extends CellPane {
         double height = probe.getLayoutBounds().getHeight() * 1.06 + 34;
         area.setMinHeight(height);
         area.setPrefHeight(height);
+    }
+
+    @Override
+    public String selected() {
+        return writing.map(TextArea::getSelectedText).orElse("");
+    }
+
+    @Override
+    public void select(int start, int end) {
+        if (folded) {
+            fold();
+        }
+        writing.ifPresent(area -> area.selectRange(start, end));
+    }
+
+    @Override
+    public void seek(String words) {
+        if (!words.equals(sought)) {
+            sought = words;
+            if (writing.isEmpty()) {
+                read();
+            }
+        }
     }
 
     @Override

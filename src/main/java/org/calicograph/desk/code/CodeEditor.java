@@ -17,6 +17,7 @@ public final class CodeEditor extends CodeArea {
 
     private Consumer<String> onEdit = text -> { };
     private List<Marks.Mark> marks = List.of();
+    private String sought = "";
     private boolean quiet;
     private Consumer<KeyEvent> firstKeys = event -> { };
 
@@ -59,6 +60,12 @@ public final class CodeEditor extends CodeArea {
         colour();
     }
 
+    /** Marks where these words stand. */
+    void seek(String words) {
+        sought = words;
+        colour();
+    }
+
     List<Marks.Mark> marks() {
         return marks;
     }
@@ -90,7 +97,7 @@ public final class CodeEditor extends CodeArea {
 
     private void colour() {
         String text = getText();
-        StyleSpans<Collection<String>> spans = Colouring.of(text, marks, isFocused() ? getCaretPosition() : -1);
+        StyleSpans<Collection<String>> spans = Colouring.of(text, marks, isFocused() ? getCaretPosition() : -1, sought);
         if (!text.isEmpty() && !getStyleSpans(0, text.length()).equals(spans)) {
             setStyleSpans(0, spans);
         }

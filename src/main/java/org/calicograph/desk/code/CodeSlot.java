@@ -24,6 +24,7 @@ public final class CodeSlot extends StackPane {
     private String text;
     private final String name;
     private List<Marks.Mark> marks = List.of();
+    private String sought = "";
     private Optional<CodeEditor> editor = Optional.empty();
     private Consumer<String> onEdit = t -> { };
     private Consumer<CodeEditor> onWake = e -> { };
@@ -85,6 +86,14 @@ public final class CodeSlot extends StackPane {
         editor.ifPresentOrElse(e -> e.mark(wrong), this::light);
     }
 
+    /** Marks where these words stand; none for no words. */
+    public void seek(String words) {
+        if (!words.equals(sought)) {
+            sought = words;
+            editor.ifPresentOrElse(e -> e.seek(words), this::light);
+        }
+    }
+
     /** The editor, made now if there was none. */
     public CodeEditor wake() {
         if (editor.isEmpty()) {
@@ -92,6 +101,7 @@ public final class CodeSlot extends StackPane {
             made.setAccessibleText("Code of cell " + name);
             made.setId("code-" + name);
             made.mark(marks);
+            made.seek(sought);
             made.onEdit(now -> {
                 text = now;
                 marks = made.marks();
@@ -122,7 +132,7 @@ public final class CodeSlot extends StackPane {
         flow.setLineSpacing(Math.max(0, editorLine - lineHeight));
         flow.getStyleClass().addAll("code", "code-light");
         int at = 0;
-        for (StyleSpan<Collection<String>> span : Colouring.of(text, marks, -1)) {
+        for (StyleSpan<Collection<String>> span : Colouring.of(text, marks, -1, sought)) {
             Text part = new Text(text.substring(at, at + span.getLength()));
             part.getStyleClass().add("code-word");
             part.getStyleClass().addAll(span.getStyle());

@@ -1,10 +1,12 @@
 package org.calicograph.desk.code;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalInt;
+import org.calicograph.desk.study.Finder;
 import org.fxmisc.richtext.model.StyleSpans;
 import org.fxmisc.richtext.model.StyleSpansBuilder;
 
@@ -13,8 +15,11 @@ final class Colouring {
 
     private Colouring() { }
 
-    /** @param caret the offset of the caret, below 0 for none */
-    static StyleSpans<Collection<String>> of(String text, List<Marks.Mark> marks, int caret) {
+    /**
+     * @param caret  the offset of the caret, below 0 for none
+     * @param sought words whose places are marked; may be empty
+     */
+    static StyleSpans<Collection<String>> of(String text, List<Marks.Mark> marks, int caret, String sought) {
         Token.Kind[] kinds = new Token.Kind[text.length()];
         for (Token token : JavaLexer.tokens(text)) {
             for (int i = token.start(); i < token.end(); i++) {
@@ -28,11 +33,14 @@ final class Colouring {
             }
         }
         boolean[] paired = pair(text, caret);
+        boolean[] found = new boolean[text.length()];
+        Finder.places(text, sought).forEach(at -> Arrays.fill(found, at, at + sought.length(), true));
         StyleSpansBuilder<Collection<String>> spans = new StyleSpansBuilder<>();
         int start = 0;
         for (int i = 1; i <= text.length(); i++) {
-            if (i == text.length() || kinds[i] != kinds[start] || wrong[i] != wrong[start] || paired[i] != paired[start]) {
-                spans.add(classes(kinds[start], wrong[start], paired[start]), i - start);
+            if (i == text.length() || kinds[i] != kinds[start] || wrong[i] != wrong[start] || paired[i] != paired[start]
+                    || found[i] != found[start]) {
+                spans.add(classes(kinds[start], wrong[start], paired[start], found[start]), i - start);
                 start = i;
             }
         }
@@ -60,7 +68,7 @@ final class Colouring {
         return paired;
     }
 
-    private static List<String> classes(Token.Kind kind, boolean wrong, boolean paired) {
+    private static List<String> classes(Token.Kind kind, boolean wrong, boolean paired, boolean found) {
         List<String> names = new ArrayList<>();
         if (kind != null) {
             names.add("java-" + kind.name().toLowerCase(Locale.ROOT));
@@ -70,6 +78,9 @@ final class Colouring {
         }
         if (paired) {
             names.add("paired");
+        }
+        if (found) {
+            names.add("found");
         }
         return List.copyOf(names);
     }

@@ -37,6 +37,11 @@ public final class Prose {
 
     /** The text as a column of nodes; an invitation where there is none. */
     public static Region of(String markdown) {
+        return of(markdown, "");
+    }
+
+    /** The same, with every place of the sought words marked. */
+    public static Region of(String markdown, String sought) {
         VBox page = new VBox(10);
         page.getStyleClass().add("prose");
         if (markdown.isBlank()) {
@@ -45,6 +50,7 @@ public final class Prose {
             page.getChildren().add(empty);
         } else {
             blocks(PARSER.parse(markdown), page);
+            Words.mark(page, sought);
         }
         return page;
     }

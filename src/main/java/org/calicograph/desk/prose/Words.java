@@ -2,8 +2,12 @@ package org.calicograph.desk.prose;
 
 import java.util.ArrayList;
 import java.util.List;
+import javafx.scene.Node;
+import javafx.scene.Parent;
+import javafx.scene.control.Labeled;
 import javafx.scene.text.Text;
 import javafx.scene.text.TextFlow;
+import org.calicograph.desk.study.Finder;
 import org.commonmark.node.Code;
 import org.commonmark.node.Emphasis;
 import org.commonmark.node.HardLineBreak;
@@ -54,6 +58,44 @@ final class Words {
                 inline(each, styles, flow);
             }
         }
+    }
+
+    /** Marks the sought words in all paragraphs below a node; where they run over from one style to another they aren't seen. */
+    static void mark(Parent page, String sought) {
+        if (sought.isEmpty()) {
+            return;
+        }
+        for (Node each : List.copyOf(page.getChildrenUnmodifiable())) {
+            if (each instanceof TextFlow flow) {
+                List<Node> parts = new ArrayList<>();
+                flow.getChildren().forEach(t -> parts.addAll(t instanceof Text text ? parted(text, sought) : List.of(t)));
+                flow.getChildren().setAll(parts);
+            } else if (each instanceof Labeled code && !Finder.places(code.getText(), sought).isEmpty()) {
+                code.getStyleClass().add("found");
+            } else if (each instanceof Parent parent) {
+                mark(parent, sought);
+            }
+        }
+    }
+
+    private static List<Node> parted(Text text, String sought) {
+        List<Node> parts = new ArrayList<>();
+        int from = 0;
+        for (int at : Finder.places(text.getText(), sought)) {
+            parts.add(like(text, from, at));
+            Text found = like(text, at, at + sought.length());
+            found.getStyleClass().add("found");
+            parts.add(found);
+            from = at + sought.length();
+        }
+        parts.add(like(text, from, text.getText().length()));
+        return parts;
+    }
+
+    private static Text like(Text text, int from, int to) {
+        Text part = new Text(text.getText().substring(from, to));
+        part.getStyleClass().addAll(text.getStyleClass());
+        return part;
     }
 
     private static List<String> with(List<String> styles, String more) {

@@ -2,11 +2,13 @@ package org.calicograph.desk.results;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Consumer;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.layout.VBox;
 import org.calicograph.drawing.Exhibit;
+import org.calicograph.drawing.Picture;
 import org.calicograph.session.Sketch;
 import org.calicograph.wire.Easel;
 
@@ -101,6 +103,11 @@ public final class ExhibitPane extends VBox {
 
     public static boolean hasPicture(Exhibit exhibit) {
         return flat(exhibit).stream().anyMatch(part -> part instanceof Exhibit.Drawn);
+    }
+
+    /** The first picture of what there is to see. */
+    public static Optional<Picture> picture(Exhibit exhibit) {
+        return flat(exhibit).stream().filter(part -> part instanceof Exhibit.Drawn).map(part -> ((Exhibit.Drawn) part).picture()).findFirst();
     }
 
     private Node node(Exhibit part) {

@@ -1,14 +1,12 @@
 package org.calicograph.desk.sheets;
 
-import java.util.Optional;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
+import org.calicograph.desk.results.ExhibitPane;
 import org.calicograph.desk.results.PictureView;
-import org.calicograph.drawing.Exhibit;
-import org.calicograph.drawing.Picture;
 import org.calicograph.session.CellState;
 
 /** One variation on a sheet: its picture, small, and the values that make it; pressing it takes it. */
@@ -36,7 +34,7 @@ final class Tile extends Button {
 
     void show(CellState state) {
         if (state instanceof CellState.Done done) {
-            picture(done.exhibit()).ifPresentOrElse(p -> {
+            ExhibitPane.picture(done.exhibit()).ifPresentOrElse(p -> {
                 PictureView view = new PictureView(p, words);
                 view.setMouseTransparent(true);
                 view.setFocusTraversable(false);
@@ -56,13 +54,5 @@ final class Tile extends Button {
         label.setMaxWidth(frame.getPrefWidth() - 12);
         label.getStyleClass().add("tile-words");
         frame.getChildren().setAll(label);
-    }
-
-    static Optional<Picture> picture(Exhibit exhibit) {
-        if (exhibit instanceof Exhibit.Drawn drawn) {
-            return Optional.of(drawn.picture());
-        }
-        return exhibit instanceof Exhibit.Several several
-                ? several.parts().stream().map(Tile::picture).flatMap(Optional::stream).findFirst() : Optional.empty();
     }
 }

@@ -6,20 +6,24 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ListCell;
 import javafx.scene.control.ListView;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.TextField;
+import javafx.scene.image.ImageView;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
+import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import org.calicograph.desk.code.CodeSlot;
+import org.calicograph.desk.results.PictureView;
 import org.calicograph.wire.Catalogue;
 
 /** What the standard library holds, in the study's place: a list to search, and the chosen class with its routines and source. */
@@ -38,7 +42,12 @@ public final class ShelfPage extends BorderPane {
         void reload();
 
         void back();
+
+        /** What routines look like. */
+        Looks looks();
     }
+
+    private static final double LARGE = 300;
 
     private final Study study;
     private final Catalogue catalogue;
@@ -59,7 +68,8 @@ public final class ShelfPage extends BorderPane {
         HBox head = new HBox(10, search, back);
         head.getStyleClass().add("sheet-head");
         list.setId("shelf-list");
-        list.setPrefWidth(300);
+        list.setPrefWidth(380);
+        list.setFixedCellSize(Looks.SIDE / 2.0 + 12);
         list.setCellFactory(l -> new Row());
         list.setAccessibleText("Classes of the standard library");
         list.getSelectionModel().selectedItemProperty().addListener((all, before, now) -> {
@@ -96,7 +106,15 @@ public final class ShelfPage extends BorderPane {
     }
 
     private void show(Catalogue.Entry entry) {
-        shown.getChildren().setAll(words(entry.name(), "shelf-name"), words(entry.about(), "words"));
+        StackPane frame = new StackPane();
+        shown.getChildren().setAll(words(entry.name(), "shelf-name"), words(entry.about(), "words"), frame);
+        study.looks().of(entry, look -> look.ifPresent(l -> {
+            PictureView view = new PictureView(l.picture(), entry.name());
+            view.setMaxWidth(LARGE);
+            view.setPrefHeight(LARGE);
+            frame.setAlignment(Pos.TOP_LEFT);
+            frame.getChildren().setAll(view);
+        }));
         FlowPane calls = new FlowPane(8, 8);
         for (String call : Routines.calls(entry)) {
             Button put = new Button(call);
@@ -154,12 +172,49 @@ public final class ShelfPage extends BorderPane {
         return label;
     }
 
-    /** A class and the first words about it. */
-    private static final class Row extends ListCell<Catalogue.Entry> {
+    /** A class, the first words about it, and what it looks like. */
+    private final class Row extends ListCell<Catalogue.Entry> {
+        private final ImageView small = new ImageView();
+        private final Label name = new Label();
+        private final Label about = new Label();
+        private final HBox row;
+
+        Row() {
+            small.setFitWidth(Looks.SIDE / 2.0);
+            small.setFitHeight(Looks.SIDE / 2.0);
+            name.getStyleClass().add("shelf-row-name");
+            about.getStyleClass().add("caption");
+            VBox words = new VBox(1, name, about);
+            words.setAlignment(Pos.CENTER_LEFT);
+            words.setMinWidth(0);
+            StackPane frame = new StackPane(small);
+            frame.getStyleClass().add("shelf-look");
+            frame.setMinSize(Looks.SIDE / 2.0, Looks.SIDE / 2.0);
+            row = new HBox(10, frame, words);
+            row.setAlignment(Pos.CENTER_LEFT);
+            setPrefWidth(0);
+        }
+
         @Override
         protected void updateItem(Catalogue.Entry item, boolean empty) {
+            boolean another = item != getItem();
             super.updateItem(item, empty);
-            setText(empty || item == null ? "" : item.name());
+            if (empty || item == null) {
+                setGraphic(null);
+                return;
+            }
+            setGraphic(row);
+            if (another) {
+                name.setText(item.name());
+                about.setText(item.about());
+                setAccessibleText(item.name() + ". " + item.about());
+                small.setImage(null);
+                study.looks().of(item, look -> {
+                    if (getItem() == item) {
+                        small.setImage(look.map(Looks.Look::small).orElse(null));
+                    }
+                });
+            }
         }
     }
 }

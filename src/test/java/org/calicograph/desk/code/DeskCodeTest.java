@@ -48,7 +48,7 @@ class DeskCodeTest {
             at = token.end();
         }
         assertThat(at).isLessThanOrEqualTo(text.length());
-        assertThat(Colouring.of(text, List.of(), 0).length()).isEqualTo(text.length());
+        assertThat(Colouring.of(text, List.of(), 0, "").length()).isEqualTo(text.length());
     }
 
     @Test
