@@ -64,6 +64,7 @@ final class Deeds {
 
     private void view() {
         add("View", "Variations", "Shortcut+Shift+V", () -> window.pages().variations());
+        add("View", "Go through the lesson", "Shortcut+Shift+G", () -> window.pages().lesson());
         add("View", "Standard library", "Shortcut+L", () -> window.pages().library());
         add("View", "Day or night", "Shortcut+Shift+L", window::turnLook);
         add("View", "Inches or metric", "Shortcut+Shift+U", window::turnLengths);

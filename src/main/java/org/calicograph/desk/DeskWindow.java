@@ -19,6 +19,7 @@ import org.calicograph.desk.cells.CodePane;
 import org.calicograph.desk.cells.Column;
 import org.calicograph.desk.cells.ProsePane;
 import org.calicograph.desk.cells.Wishes;
+import org.calicograph.desk.lessons.LessonPage;
 import org.calicograph.desk.sheets.SheetPage;
 import org.calicograph.desk.study.Change;
 import org.calicograph.desk.study.Outcomes;
@@ -234,9 +235,15 @@ final class DeskWindow implements Wishes, Papers.Table {
         if (root.getCenter() instanceof SheetPage page) {
             page.close();
         }
+        lesson().ifPresent(LessonPage::close);
         pages.looks().close();
         root.setCenter(column);
         pane().ifPresent(Node::requestFocus);
+    }
+
+    /** The lesson that is gone through, if one is. */
+    Optional<LessonPage> lesson() {
+        return root.getCenter() instanceof LessonPage page ? Optional.of(page) : Optional.empty();
     }
 
     SessionOptions sessionOptions() {

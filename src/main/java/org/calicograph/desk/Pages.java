@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import javafx.application.Platform;
+import org.calicograph.desk.lessons.LessonPage;
 import org.calicograph.desk.results.ExhibitPane;
 import org.calicograph.desk.sheets.Hand;
 import org.calicograph.desk.sheets.SheetPage;
@@ -14,11 +15,12 @@ import org.calicograph.desk.shelf.ShelfPage;
 import org.calicograph.notebook.DialValue;
 import org.calicograph.notebook.Notebook;
 import org.calicograph.session.CellSource;
+import org.calicograph.session.CellState;
 import org.calicograph.session.SessionOptions;
 import org.calicograph.wire.Dial;
 
-/** The pages that take the study's place for a while: variations, and the standard library. */
-final class Pages implements Hand, ShelfPage.Study {
+/** The pages that take the study's place for a while: variations, the standard library, and a lesson gone through. */
+final class Pages implements Hand, ShelfPage.Study, LessonPage.Study {
 
     private final DeskWindow window;
     private final Worktable worktable;
@@ -40,6 +42,22 @@ final class Pages implements Hand, ShelfPage.Study {
         if (window.mayDraw()) {
             worktable.browse().thenAccept(found -> Platform.runLater(() -> window.turnTo(new ShelfPage(found, this))));
         }
+    }
+
+    void lesson() {
+        if (window.mayDraw()) {
+            window.turnTo(new LessonPage(this));
+        }
+    }
+
+    @Override
+    public Map<String, CellState> states() {
+        return worktable.states();
+    }
+
+    @Override
+    public void turn(String dial, String value) {
+        window.turn(dial, value);
     }
 
     @Override

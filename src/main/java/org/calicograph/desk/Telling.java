@@ -37,6 +37,7 @@ final class Telling implements Worktable.Hearer {
     @Override
     public void stands(String cell, CellState state) {
         window.column().madeCode(cell).ifPresent(p -> p.show(state));
+        window.lesson().ifPresent(p -> p.stands(cell));
         Map<String, CellState> states = window.worktable().states();
         status.progress(states.values());
         window.header().atWork(states.values().stream().anyMatch(CellState::pending));

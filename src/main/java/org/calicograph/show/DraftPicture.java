@@ -3,9 +3,11 @@ package org.calicograph.show;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
 import org.calicograph.drafting.Draft;
 import org.calicograph.drafting.Figure;
 import org.calicograph.drafting.Step;
+import org.calicograph.drawing.Exhibit;
 import org.calicograph.drawing.Paint;
 import org.calicograph.drawing.Pen;
 import org.calicograph.drawing.Picture;
@@ -31,6 +33,12 @@ public final class DraftPicture {
     public static Picture of(Draft draft) {
         List<Step> steps = draft.steps();
         return sheet(draft, steps.isEmpty() ? new Step("", List.of(), List.of()) : steps.get(steps.size() - 1));
+    }
+
+    /** The draft after each of its steps, one picture beneath another, each with the step's words. */
+    public static Exhibit steps(Draft draft) {
+        return Exhibit.several(IntStream.range(0, draft.steps().size())
+                .mapToObj(i -> Exhibit.of(of(draft.after(i + 1)), draft.steps().get(i).words())).toArray(Exhibit[]::new));
     }
 
     /**

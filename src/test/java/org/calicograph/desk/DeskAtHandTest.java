@@ -158,4 +158,46 @@ class DeskAtHandTest {
     private static long pictures(Evening evening) {
         return evening.scene().getRoot().lookupAll(".shelf-look .image-view").stream().filter(n -> ((javafx.scene.image.ImageView) n).getImage() != null).count();
     }
+
+    @Test
+    void a_lesson_is_gone_through_by_keys_and_its_question_answered() throws Exception {
+        try (Evening evening = trusted(NotebookFile.read(Path.of("notebooks/first-lesson.json")).withoutResults())) {
+            evening.untilDrawn("c13");
+            evening.keys(KeyCode.CONTROL, KeyCode.SHIFT, KeyCode.G);
+            evening.until("it begins", () -> evening.words("lesson-where").startsWith("1 of "));
+            evening.keys(KeyCode.RIGHT);
+            evening.until("the first step", () -> lesson(evening).contains("Step 1 of 3.  Mark the middle of the sheet, O."));
+            evening.keys(KeyCode.RIGHT);
+            evening.until("the second", () -> lesson(evening).contains("Step 2 of 3."));
+            evening.keys(KeyCode.LEFT);
+            evening.keys(KeyCode.HOME);
+            evening.until("the beginning again", () -> evening.words("lesson-where").startsWith("1 of "));
+            evening.until("the question", () -> {
+                if (evening.scene().lookup("#dial-answer") == null) {
+                    evening.window.lesson().orElseThrow().fireEvent(new javafx.scene.input.KeyEvent(javafx.scene.input.KeyEvent.KEY_PRESSED, "", "",
+                            KeyCode.RIGHT, false, false, false, false));
+                }
+                return evening.scene().lookup("#dial-answer") != null;
+            });
+            assertThat(evening.words("lesson-verdict").strip()).isEmpty();
+            answer(evening, "70");
+            evening.until("a wrong answer gets the hint", () -> evening.words("lesson-verdict").contains("70\u00b0 is not it yet. An angle on the rim"));
+            answer(evening, "36");
+            // Euclid III.20: an angle on the rim is half of the one at the middle; a fifth of a turn is 72 degrees, half of it 36.
+            evening.until("the right one is told", () -> evening.words("lesson-verdict").contains("36\u00b0 is right."));
+            evening.keys(KeyCode.ESCAPE);
+            evening.until("the study is back", () -> evening.scene().lookup("#cell-p1") != null);
+        }
+    }
+
+    private static String lesson(Evening evening) {
+        return evening.scene().getRoot().lookupAll(".lesson-words").stream().map(n -> ((javafx.scene.control.Label) n).getText()).findFirst().orElse("");
+    }
+
+    private static void answer(Evening evening, String words) {
+        evening.until("the answer has the keyboard", () -> evening.focused("dial-answer"));
+        evening.keys(KeyCode.CONTROL, KeyCode.A);
+        evening.robot.write(words);
+        evening.keys(KeyCode.ENTER);
+    }
 }
