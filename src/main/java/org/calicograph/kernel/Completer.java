@@ -6,6 +6,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.locks.ReentrantLock;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import javax.lang.model.SourceVersion;
 import jdk.jshell.SourceCodeAnalysis;
 import org.calicograph.wire.FromKernel;
 import org.calicograph.wire.Signature;
@@ -22,6 +25,9 @@ import org.calicograph.wire.ToKernel;
 final class Completer {
 
     private static final int MOST = 400;
+    /** What looks like a declaration, for texts that can't be parsed yet: a type, a name, and what may follow one. */
+    private static final Pattern DECLARED = Pattern.compile("(?:\\bvar|\\b[A-Z]\\w*(?:<[^;(){}]*>)?|\\b(?:int|long|double|float|boolean|char|byte|short))(?:\\[\\])*"
+            + "\\s+([a-z]\\w*)\\s*(?=[=;:,)])");
 
     private final Cells cells;
     private final Sources sources;
@@ -75,10 +81,16 @@ final class Completer {
         compiler.lock();
         try {
             Scratch scratch = scratch(asked.before(), text);
-            for (SourceCodeAnalysis.Documentation each : cells.analysis().documentation(scratch.code, scratch.code.length(), false)) {
+            List<SourceCodeAnalysis.Documentation> found = cells.analysis().documentation(scratch.code, scratch.code.length(), false);
+            int call = openCall(scratch.code);
+            if (found.isEmpty() && call > 0) {
+                // Nothing takes what stands there so far: all that could be meant.
+                found = cells.analysis().documentation(scratch.code.substring(0, call), call, false);
+            }
+            for (SourceCodeAnalysis.Documentation each : found) {
                 // Packages make a signature long and say little; newer Javas put a record's components in as well.
                 signatures.add(new Signature(each.signature().replaceAll("\\b(?:[a-z]\\w*\\.)+(?=[A-Z])", "")
-                        .replaceAll("\\([^()]*\\)\\.", "."), ""));
+                        .replaceAll("\\([^()]*\\)\\.", ".").replaceAll("\\bAbove\\$\\d+\\.", ""), ""));
             }
         } catch (RuntimeException e) {
             signatures.clear();
@@ -91,8 +103,24 @@ final class Completer {
 
     private static void put(Map<String, Suggestion> found, String insert, boolean fits) {
         Suggestion.Kind kind = insert.endsWith("(") || insert.endsWith(")") ? Suggestion.Kind.METHOD
-                : insert.endsWith(" ") || javax.lang.model.SourceVersion.isKeyword(insert.strip()) ? Suggestion.Kind.KEYWORD : Suggestion.Kind.NAME;
+                : insert.endsWith(" ") || SourceVersion.isKeyword(insert.strip()) ? Suggestion.Kind.KEYWORD : Suggestion.Kind.NAME;
         found.merge(insert, new Suggestion(insert, fits, kind), (a, b) -> a.fits() ? a : b);
+    }
+
+    /** Just behind the bracket of the innermost call that is open at the end; 0 if none is. Words in quotes are passed over. */
+    private static int openCall(String code) {
+        int depth = 0;
+        boolean quoted = false;
+        for (int i = code.length() - 1; i > 0; i--) {
+            char c = code.charAt(i);
+            quoted ^= c == '"';
+            if (!quoted && c == ')') {
+                depth++;
+            } else if (!quoted && c == '(' && depth-- == 0) {
+                return i + 1;
+            }
+        }
+        return 0;
     }
 
     private static int wordStart(String text) {
@@ -144,10 +172,17 @@ final class Completer {
         }
         String partial = text.substring(start);
         boolean declaration = partial.strip().matches("(?s)(?:[\\w<>\\[\\], ]+)\\s+\\w+\\s*\\([^)]*\\)\\s*\\{.*");
-        if (code.length() > 0) {
+        // Where a block is open, the compiler finds its way only within another.
+        if (code.length() > 0 || partial.indexOf('{') >= 0) {
             code.insert(0, "{ ");
             if (declaration) {
                 code.append("class Here$ { ");
+            }
+        }
+        Matcher declared = DECLARED.matcher(text);
+        while (declared.find()) {
+            if (!names.contains(declared.group(1)) && !SourceVersion.isKeyword(declared.group(1)) && declared.end(1) < text.length()) {
+                names.add(declared.group(1));
             }
         }
         int shift = code.length() - start;

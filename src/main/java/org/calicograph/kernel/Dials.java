@@ -22,39 +22,47 @@ public final class Dials {
 
     private Dials() { }
 
+    /** A whole number from the least to the most, in steps of 1; the initial one at first. */
     public static int dial(String name, int least, int most, int initial) {
         return dial(name, least, most, initial, 1);
     }
 
+    /** A whole number from the least to the most, in even steps from the least. */
     public static int dial(String name, int least, int most, int initial, int step) {
         return DialBoard.take(new Dial.Whole(name, DialBoard.cell(), least, most, step, initial)).value();
     }
 
+    /** Any number from the least to the most. */
     public static double dial(String name, double least, double most, double initial) {
         return dial(name, least, most, initial, 0.0);
     }
 
+    /** A number from the least to the most, in even steps from the least; 0 for no steps. */
     public static double dial(String name, double least, double most, double initial, double step) {
         return DialBoard.take(new Dial.Real(name, DialBoard.cell(), least, most, step, initial)).value();
     }
 
-    /** In steps of 1/8 inch. */
+    /** A length from the least to the most, in steps of 1/8 inch. */
     public static Length dial(String name, Length least, Length most, Length initial) {
         return dial(name, least, most, initial, Length.inches(1, 8));
     }
 
+    /** A length from the least to the most, in even steps from the least. */
     public static Length dial(String name, Length least, Length most, Length initial, Length step) {
         return DialBoard.take(new Dial.OfLength(name, DialBoard.cell(), least, most, step, initial)).value();
     }
 
+    /** Any angle from the least to the most. */
     public static Angle dial(String name, Angle least, Angle most, Angle initial) {
         return dial(name, least, most, initial, Angle.ZERO);
     }
 
+    /** An angle from the least to the most, in even steps from the least. */
     public static Angle dial(String name, Angle least, Angle most, Angle initial, Angle step) {
         return DialBoard.take(new Dial.OfAngle(name, DialBoard.cell(), least, most, step, initial)).value();
     }
 
+    /** A switch, on or off. */
     public static boolean dial(String name, boolean initial) {
         return DialBoard.take(new Dial.Switch(name, DialBoard.cell(), initial)).on();
     }

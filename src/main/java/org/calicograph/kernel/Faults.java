@@ -117,8 +117,4 @@ final class Faults {
         }
         return Optional.empty();
     }
-
-    static String unknown(String symbol) {
-        return "There is no " + symbol + " here. No cell, import or stdlib file declares it; look for a misspelling, or declare it.";
-    }
 }

@@ -2,7 +2,9 @@ package org.calicograph.kernel;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Deque;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -11,8 +13,16 @@ import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.Semaphore;
+import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicReference;
 import org.calicograph.drawing.Exhibit;
+import org.calicograph.drawing.Pen;
+import org.calicograph.drawing.Picture;
+import org.calicograph.drawing.PngPixels;
+import org.calicograph.fabric.Colour;
+import org.calicograph.geometry.Region;
+import org.calicograph.geometry.Transform;
+import org.calicograph.measure.Length;
 import org.calicograph.wire.CellScan;
 import org.calicograph.wire.Channel;
 import org.calicograph.wire.FromKernel;
@@ -35,6 +45,10 @@ public final class KernelMain {
     private final Running running = new Running();
     private final BlockingQueue<ToKernel> work = new LinkedBlockingQueue<>();
     private final BlockingQueue<ToKernel> questions = new LinkedBlockingQueue<>();
+    /** How long nothing is asked, in milliseconds, before there is time to warm up. */
+    private static final int IDLE = 200;
+
+    private volatile boolean evaluating = true;
     private final Sketcher sketcher = new Sketcher();
     private final AtomicReference<ToKernel.Check> toCheck = new AtomicReference<>();
     private final Semaphore checks = new Semaphore(0);
@@ -163,7 +177,9 @@ public final class KernelMain {
         cells.complete(ready);
         control.send(new FromKernel.Ready(compiled.broken()));
         while (true) {
+            evaluating = false;
             ToKernel next = work.take();
+            evaluating = true;
             if (next instanceof ToKernel.Evaluate e) {
                 control.send(new FromKernel.Began(e.ticket(), e.cell()));
                 send(e.ticket(), e.cell(), ready.evaluate(e.cell(), e.text(), e.dials(), e.stale()));
@@ -224,12 +240,27 @@ public final class KernelMain {
         }
     }
 
+    /** What takes long the first time, done before anybody waits for it; a step at a time, so that it holds up little. */
+    private List<Runnable> warmth(Completer completer) {
+        String call = "int n = 2;\ninches(n).ti";
+        String open = "Picture.of(";
+        return List.of(() -> completer.complete(new ToKernel.Complete(0, "", List.of(), call, call.length())),
+                () -> completer.complete(new ToKernel.Complete(0, "", List.of(), "Pic", 3)),
+                () -> completer.explain(new ToKernel.Explain(0, "", List.of(), open, open.length())),
+                () -> PngPixels.paint(Picture.of(Region.rectangle(Length.inches(1), Length.inches(1))).filled(Colour.BLACK).outlined(Pen.SEAM),
+                        Transform.scale(9), 9, 9, Colour.WHITE, false),
+                () -> listen(new ToKernel.Check(0, "", "int n = 1;\nm", List.of(), List.of())));
+    }
+
     private void answer() throws Exception {
         Cells ready = cells.get();
         Completer completer = new Completer(ready, new Sources(System.getProperty("calicograph.sources", ""), stdlib.get()));
+        Deque<Runnable> warmth = new ArrayDeque<>(orders.warm() ? warmth(completer) : List.of());
         while (true) {
-            ToKernel next = questions.take();
-            if (next instanceof ToKernel.Scan s) {
+            ToKernel next = warmth.isEmpty() ? questions.take() : questions.poll(IDLE, TimeUnit.MILLISECONDS);
+            if (next == null && !evaluating && work.isEmpty()) {
+                warmth.remove().run();
+            } else if (next instanceof ToKernel.Scan s) {
                 List<CellScan> scans = new ArrayList<>();
                 for (int i = 0; i < s.cells().size(); i++) {
                     scans.add(ready.scan(s.cells().get(i), s.texts().get(i)));

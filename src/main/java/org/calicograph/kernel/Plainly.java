@@ -145,7 +145,9 @@ final class Plainly {
         if (symbol.startsWith("class ") || symbol.startsWith("variable ") && Character.isUpperCase(symbol.charAt(9))) {
             all.addAll(Imports.types(stdlib));
         }
-        return Faults.unknown(symbol) + near(symbol, all);
+        String close = near(symbol, all);
+        return close.isEmpty() ? "There is no " + symbol + " here. No cell, import or stdlib file declares it; look for a misspelling, or declare it."
+                : "There is no " + symbol + " here." + close;
     }
 
     private Optional<Class<?>> house(String type) {

@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Optional;
 import org.calicograph.drawing.Exhibit;
 import org.calicograph.drawing.Picture;
-import org.calicograph.drawing.PngPixels;
 import org.calicograph.geometry.Box;
 import org.calicograph.wire.Easel;
 import org.calicograph.wire.Painted;
@@ -70,7 +69,7 @@ final class Sketcher {
     private Painted paint(ToKernel.Turn turn, int which, Picture picture) throws IOException {
         Easel easel = turn.easels().get(which);
         Box bounds = picture.bounds();
-        int[] pixels = PngPixels.paint(picture, easel.onto(bounds), easel.width(), easel.height(), easel.ground(), false);
+        int[] pixels = easel.paint(picture, bounds, false);
         Path file = Path.of(turn.slate());
         if (slate.isEmpty() || !slate.get().path().equals(file)) {
             slate = Optional.of(Slate.at(file));

@@ -14,10 +14,12 @@ import java.nio.file.FileSystems;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -32,7 +34,7 @@ import javax.tools.ToolProvider;
  */
 final class Sources {
 
-    private static final Pattern METHOD = Pattern.compile("(?:^|[\\s.])(\\w+)(?:<[^(]*>)?(?:\\.(\\w+))?\\(([^)]*)\\)");
+    private static final Pattern METHOD = Pattern.compile("(?:^|\\s)([\\w.]+?)(?:<[^(]*>)?(?:\\.(?:<[^(]*>)?(\\w+))?\\(([^)]*)\\)");
 
     private final String place;
     private final Stdlib stdlib;
@@ -48,10 +50,12 @@ final class Sources {
     String about(String signature) {
         Matcher matcher = METHOD.matcher(signature);
         if (matcher.find()) {
-            String type = matcher.group(1);
+            String[] types = matcher.group(1).split("\\.");
+            String type = types[types.length - 1];
             String method = matcher.group(2) == null ? type : matcher.group(2);
             int parameters = matcher.group(3).isBlank() ? 0 : parts(matcher.group(3));
-            Map<String, String> docs = docs(type);
+            // A type within another is written in that one's file.
+            Map<String, String> docs = docs(files().containsKey(type + ".java") ? type : types[0]);
             return docs.getOrDefault(method + "/" + parameterTypes(matcher.group(3)), docs.getOrDefault(method + "/" + parameters, ""));
         }
         String[] words = signature.strip().split("[\\s.<]+");
@@ -117,6 +121,7 @@ final class Sources {
 
     private static Map<String, String> parse(String text) throws IOException {
         Map<String, String> docs = new HashMap<>();
+        Set<String> counted = new HashSet<>();
         JavaCompiler compiler = ToolProvider.getSystemJavaCompiler();
         JavacTask task = (JavacTask) compiler.getTask(null, null, d -> { }, List.of("-proc:none"), null,
                 List.of(new SimpleJavaFileObject(java.net.URI.create("string:///Source.java"), javax.tools.JavaFileObject.Kind.SOURCE) {
@@ -143,14 +148,21 @@ final class Sources {
                     StringBuilder types = new StringBuilder();
                     tree.getParameters().forEach(p -> types.append(p.getType()).append(' ').append(p.getName()).append(','));
                     keep(name + "/" + parameterTypes(types.toString()), getCurrentPath());
-                    keep(name + "/" + tree.getParameters().size(), getCurrentPath());
+                    // By their number alone only where no other method has as many.
+                    String number = name + "/" + tree.getParameters().size();
+                    if (counted.add(number)) {
+                        keep(number, getCurrentPath());
+                    } else {
+                        docs.remove(number);
+                    }
                     return null;
                 }
 
                 private void keep(String key, TreePath path) {
                     String doc = trees.getDocComment(path);
                     if (doc != null) {
-                        docs.putIfAbsent(key, plain(doc));
+                        docs.putIfAbsent(key, plain(doc).replaceAll("(?m)^@param (\\S+)\\s+", "$1: ").replaceAll("(?m)^@return ", "Gives ")
+                                .replaceAll("(?m)^@throws \\w+ ", "Refused "));
                     }
                 }
             }.scan(unit, null);

@@ -209,14 +209,15 @@ final class Course implements Kernels.Watch {
     /** Asks for the exhibits of cells that have only been sketched, as far as those cells are still the same. */
     private void deliver() {
         List<Work> due = board.works(sketches.owed()).stream().filter(w -> w.state instanceof CellState.Drawing).toList();
-        sketches.owed().clear();
         due.stream().filter(w -> !w.alive).forEach(w -> board.stands(w, w.before));
         List<String> cells = due.stream().filter(w -> w.alive).map(w -> w.id).toList();
         if (cells.isEmpty()) {
+            sketches.owed().clear();
             return;
         }
         long ticket = kernels.ask(t -> new ToKernel.Deliver(t, cells), said -> {
             run = Optional.empty();
+            sketches.owed().clear();
             // What the kernel doesn't hold any more is drawn again.
             board.works(cells).stream().filter(w -> said.isPresent() && w.state instanceof CellState.Drawing).forEach(board::request);
         });

@@ -34,7 +34,7 @@ final class DialStages {
     static void say(int patches) throws Exception {
         SessionOptions options = SessionOptions.standard().withCache(Path.of("target/desk-cache").toAbsolutePath()).forDesk();
         LinkedBlockingQueue<Sketch> told = new LinkedBlockingQueue<>();
-        Easel easel = new Easel("a1", 0, WIDTH, HEIGHT, 1, Optional.empty(), Colour.WHITE);
+        Easel easel = new Easel("a1", 0, WIDTH, HEIGHT, 1, Optional.empty(), Colour.WHITE, Colour.WHITE);
         try (Session session = Session.open(List.of(new CellSource("a1", DialRace.code(patches))), Map.of(), options, new SessionListener() {
             @Override
             public void sketched(String cell, Sketch sketch) {

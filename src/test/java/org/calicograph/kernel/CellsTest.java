@@ -135,6 +135,20 @@ class CellsTest {
     }
 
     @Test
+    void completion_knows_what_a_block_or_a_method_that_is_still_open_declares() {
+        assertThat(complete(List.of(), "for (int strand = 0; strand < 3; strand++) {\n    str")).contains("strand");
+        assertThat(complete(List.of(), "int f(int knots) {\n    return kno")).contains("knots");
+        assertThat(complete(List.of(), "class Hull {\n    int keel;\n    int twice() {\n        return ke")).contains("keel");
+        assertThat(complete(List.of(), "for (Length reach : List.of(inches(2))) {\n    reach.pl")).contains("plus(");
+    }
+
+    @Test
+    void completion_knows_names_behind_a_piece_that_does_not_parse() {
+        assertThat(complete(List.of(), "int a = ;\nint shore = 3;\nsho")).contains("shore");
+        assertThat(complete(List.of(), "var sho")).doesNotContain("sho");
+    }
+
+    @Test
     void completion_knows_cells_that_have_not_been_evaluated() {
         assertThat(complete(List.of("var quay = List.of(\"a\");"), "quay.siz")).contains("size()");
     }
@@ -153,5 +167,27 @@ class CellsTest {
         var signatures = completer.explain(new ToKernel.Explain(1, "c", List.of(), text, text.length())).signatures();
         assertThat(signatures).extracting(s -> s.declaration()).contains("Length Length.times(long factor)");
         assertThat(signatures.stream().filter(s -> s.declaration().contains("long")).findFirst().orElseThrow().about()).isEqualTo("A whole multiple, exact.");
+    }
+
+    private static List<String> explained(String text) {
+        Completer completer = new Completer(cells, new Sources("src/main/java", stdlib()));
+        return completer.explain(new ToKernel.Explain(1, "c", List.of(), text, text.length())).signatures().stream()
+                .map(s -> s.declaration() + " " + s.about()).toList();
+    }
+
+    @Test
+    void every_overload_is_explained_with_its_own_words_and_none_with_another_s() {
+        assertThat(explained("dial(\"a\", ")).anyMatch(s -> s.startsWith("int Dials.dial(String name, int least, int most, int initial) A whole number"))
+                .anyMatch(s -> s.startsWith("double Dials.dial(String name, double least, double most, double initial) Any number"));
+    }
+
+    @Test
+    void a_call_is_explained_even_where_nothing_takes_what_it_is_given_so_far() {
+        assertThat(explained("Border.plain(Colour.hex(\"#123456\"), ")).anyMatch(s -> s.contains("plain(Fabric fabric, Length width)"));
+    }
+
+    @Test
+    void a_method_of_the_same_cell_is_explained_by_its_own_name() {
+        assertThat(explained("int knots(int n) {\n    return n;\n}\nknots(")).contains("int knots(int n) ");
     }
 }

@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Optional;
 import org.calicograph.drawing.Exhibit;
 import org.calicograph.drawing.Picture;
-import org.calicograph.drawing.PngPixels;
 import org.calicograph.fabric.Colour;
 import org.calicograph.geometry.Box;
 import org.calicograph.wire.Easel;
@@ -20,7 +19,7 @@ class SketchesTest {
 
     private static final String OYSTERS = "int wide = dial(\"wide\", 1, 9, 2);\nPicture oyster(int n) {\n"
             + "    return Picture.of(Region.rectangle(inches(n), inches(2))).filled(Colour.hex(\"#24425c\"));\n}\noyster(wide)";
-    private static final Easel EASEL = new Easel("a1", 0, 60, 40, 1, Optional.empty(), Colour.WHITE);
+    private static final Easel EASEL = new Easel("a1", 0, 60, 40, 1, Optional.empty(), Colour.WHITE, Colour.WHITE);
 
     @TempDir
     static Path cache;
@@ -68,7 +67,7 @@ class SketchesTest {
         assertThat(painted.bounds()).isEqualTo(new Box(0, 0, 6, 2));
         Studio.get(studio.session.drawStale());
         assertThat(painted.pixels())
-                .isEqualTo(PngPixels.paint(picture(), EASEL.onto(picture().bounds()), 60, 40, Colour.WHITE, false));
+                .isEqualTo(EASEL.paint(picture(), picture().bounds(), false));
     }
 
     @Test
@@ -95,7 +94,7 @@ class SketchesTest {
 
     @Test
     void a_cell_comes_as_a_value_if_a_picture_has_no_easel_or_an_easel_no_picture_or_something_is_printed() {
-        Easel second = new Easel("a1", 1, 60, 40, 1, Optional.empty(), Colour.WHITE);
+        Easel second = new Easel("a1", 1, 60, 40, 1, Optional.empty(), Colour.WHITE, Colour.WHITE);
         put(OYSTERS.replace("oyster(wide)", "List.of(oyster(wide), oyster(1))"));
         turn("5", EASEL);
         assertThat(studio.sketches).isEmpty();
@@ -121,6 +120,7 @@ class SketchesTest {
     void a_cell_whose_kernel_is_lost_before_its_exhibit_came_is_drawn_by_the_next() {
         put(OYSTERS);
         sketch("6", EASEL);
+        Studio.get(studio.session.browse()); // The turn has ended by now.
         studio.session.restart();
         Studio.get(studio.session.drawStale());
         assertThat(picture().bounds()).isEqualTo(new Box(0, 0, 6, 2));

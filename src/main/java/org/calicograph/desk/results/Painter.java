@@ -5,18 +5,14 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Consumer;
 import org.calicograph.drawing.Picture;
-import org.calicograph.drawing.PngPixels;
-import org.calicograph.fabric.Colour;
-import org.calicograph.geometry.Transform;
+import org.calicograph.geometry.Box;
+import org.calicograph.wire.Easel;
 
 /** Paints pictures off the window's thread. Of what one frame asks for, only the newest is painted. */
 final class Painter {
 
-    /** What to paint; {@code done} is called on the painter's thread. */
-    record Request(Picture picture, Transform onto, int width, int height, Colour ground, boolean smooth, Consumer<Painting> done) { }
-
-    /** Pixels as {@link PngPixels} gives them. */
-    record Painting(int[] pixels, int width, int height) { }
+    /** What to paint; {@code done} is told the pixels on the painter's thread. */
+    record Request(Picture picture, Box bounds, Easel easel, boolean smooth, Consumer<int[]> done) { }
 
     private static final ExecutorService HAND = Executors.newSingleThreadExecutor(work -> {
         Thread thread = new Thread(work, "calicograph painter");
@@ -35,8 +31,7 @@ final class Painter {
     private void work() {
         Request request = newest.getAndSet(null);
         if (request != null) {
-            int[] pixels = PngPixels.paint(request.picture(), request.onto(), request.width(), request.height(), request.ground(), request.smooth());
-            request.done().accept(new Painting(pixels, request.width(), request.height()));
+            request.done().accept(request.easel().paint(request.picture(), request.bounds(), request.smooth()));
         }
     }
 }

@@ -14,6 +14,7 @@ import javafx.scene.input.KeyEvent;
 import javafx.scene.input.MouseEvent;
 import javafx.scene.input.ScrollEvent;
 import javafx.scene.layout.Region;
+import javafx.scene.paint.Color;
 import javafx.util.Duration;
 import org.calicograph.drawing.Picture;
 import org.calicograph.drawing.View;
@@ -29,8 +30,9 @@ import org.calicograph.wire.Easel;
  */
 public final class PictureView extends Region {
 
-    /** The paper that pictures lie on, by day and by night. */
+    /** The paper that pictures lie on by day, where it goes to the frame's edge, and by night. */
     private static final Colour PAPER = Colour.hex("#fffefb");
+    private static final Colour DIM_PAPER = Colour.hex("#e4dfd4");
     private static final double TALLEST = 460;
     private static final double STEP = 40;
     /** The frame around the pixels, which shows who has the keyboard. */
@@ -65,6 +67,7 @@ public final class PictureView extends Region {
         settle.setOnFinished(e -> paint(true));
         widthProperty().addListener((all, before, now) -> paint(true));
         heightProperty().addListener((all, before, now) -> paint(true));
+        backgroundProperty().addListener((all, before, now) -> paint(true));
         addEventHandler(ScrollEvent.SCROLL, this::scrolled);
         addEventHandler(MouseEvent.MOUSE_PRESSED, this::pressed);
         addEventHandler(MouseEvent.MOUSE_DRAGGED, this::dragged);
@@ -124,7 +127,18 @@ public final class PictureView extends Region {
         double density = density();
         int w = (int) Math.round(across() * density);
         int h = (int) Math.round(down() * density);
-        return w < 2 || h < 2 ? Optional.empty() : Optional.of(new Easel(cell, part, w, h, density, chosen, PAPER));
+        Colour ground = ground();
+        Colour paper = ground.equals(PAPER) ? PAPER : DIM_PAPER;
+        return w < 2 || h < 2 ? Optional.empty() : Optional.of(new Easel(cell, part, w, h, density, chosen, ground, paper));
+    }
+
+    /** The colour that the style sheet gives the frame: that of paper by day, a dark one by night. */
+    private Colour ground() {
+        if (getBackground() != null && !getBackground().getFills().isEmpty() && getBackground().getFills().get(0).getFill() instanceof Color fill) {
+            return Colour.packed(((int) Math.round(fill.getRed() * 255) << 16) | ((int) Math.round(fill.getGreen() * 255) << 8)
+                    | (int) Math.round(fill.getBlue() * 255));
+        }
+        return PAPER;
     }
 
     private double across() {
@@ -196,8 +210,8 @@ public final class PictureView extends Region {
         }
         Easel to = easel.get();
         long number = ++asked;
-        painter.paint(new Painter.Request(picture, view().onto(to.density()), to.width(), to.height(), PAPER, smooth,
-                p -> Platform.runLater(() -> put(p.pixels(), p.width(), p.height(), number))));
+        painter.paint(new Painter.Request(picture, box, to, smooth,
+                pixels -> Platform.runLater(() -> put(pixels, to.width(), to.height(), number))));
     }
 
     private void put(int[] pixels, int width, int height, long number) {
