@@ -1,6 +1,7 @@
 package org.calicograph.desk.results;
 
 import java.nio.IntBuffer;
+import java.util.Optional;
 import java.util.function.Consumer;
 import javafx.application.Platform;
 import javafx.scene.image.Image;
@@ -10,6 +11,7 @@ import javafx.scene.image.WritableImage;
 import org.calicograph.drawing.Picture;
 import org.calicograph.drawing.View;
 import org.calicograph.fabric.Colour;
+import org.calicograph.wire.Easel;
 
 /** A picture as a small square image. */
 public final class Thumbnail {
@@ -28,7 +30,8 @@ public final class Thumbnail {
         // The fitting leaves a margin that is meant for large frames.
         double wide = side + 2 * MARGIN - 4;
         View view = View.fitting(picture.bounds(), wide, wide).moved(2 - MARGIN, 2 - MARGIN);
-        new Painter().paint(new Painter.Request(picture, view.onto(1), side, side, Colour.hex("#ffffff"), true, p -> Platform.runLater(() ->
-                done.accept(new WritableImage(new PixelBuffer<>(p.width(), p.height(), IntBuffer.wrap(p.pixels()), PixelFormat.getIntArgbPreInstance()))))));
+        Easel easel = new Easel("", 0, side, side, 1, Optional.of(view), Colour.WHITE, Colour.WHITE);
+        new Painter().paint(new Painter.Request(picture, picture.bounds(), easel, true, pixels -> Platform.runLater(() ->
+                done.accept(new WritableImage(new PixelBuffer<>(side, side, IntBuffer.wrap(pixels), PixelFormat.getIntArgbPreInstance()))))));
     }
 }
