@@ -23,7 +23,7 @@ import org.calicograph.workshop.layout.LayoutPicture;
  * @param used    the scraps that something is cut from
  * @param missing the blanks that no scrap had room for
  */
-public record Scraps(List<Used> used, List<Blank> missing) implements Drawable {
+public record ScrapCutting(List<Used> used, List<Blank> missing) implements Drawable {
 
     /**
      * A rectangle of cloth at hand, straightened.
@@ -42,12 +42,12 @@ public record Scraps(List<Used> used, List<Blank> missing) implements Drawable {
     /** A scrap and what is cut from it. */
     public record Used(Scrap scrap, Layout layout) { }
 
-    public Scraps {
+    public ScrapCutting {
         used = List.copyOf(used);
         missing = List.copyOf(missing);
     }
 
-    public static Scraps of(List<Scrap> scraps, List<Blank> blanks) {
+    public static ScrapCutting of(List<Scrap> scraps, List<Blank> blanks) {
         List<Scrap> bySize = new ArrayList<>(scraps);
         bySize.sort(Comparator.comparingDouble(s -> s.width().inInches() * s.length().inInches()));
         List<Blank> left = new ArrayList<>(blanks);
@@ -59,7 +59,7 @@ public record Scraps(List<Used> used, List<Blank> missing) implements Drawable {
                 l.spots().forEach(s -> left.remove(s.taken().blank()));
             });
         }
-        return new Scraps(used, left);
+        return new ScrapCutting(used, left);
     }
 
     /** A row for each scrap, and one for what is missing. */

@@ -10,12 +10,12 @@ import java.util.Random;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import org.calicograph.measure.Length;
-import org.calicograph.workshop.Scraps.Scrap;
+import org.calicograph.workshop.ScrapCutting.Scrap;
 import org.calicograph.workshop.layout.Blank;
 import org.calicograph.workshop.layout.LegalCut;
 import org.junit.jupiter.api.Test;
 
-class ScrapsTest {
+class ScrapCuttingTest {
 
     @Property(tries = 40)
     void every_blank_is_cut_once_or_named_missing_and_every_cut_is_legal(@ForAll Random random) {
@@ -27,9 +27,9 @@ class ScrapsTest {
         for (int i = 0; i < 6; i++) {
             scraps.add(new Scrap("scrap " + i, Length.inches(2 + random.nextInt(12)), Length.inches(2 + random.nextInt(12))));
         }
-        Scraps found = Scraps.of(scraps, blanks);
+        ScrapCutting found = ScrapCutting.of(scraps, blanks);
         List<Blank> all = new ArrayList<>(found.missing());
-        for (Scraps.Used u : found.used()) {
+        for (ScrapCutting.Used u : found.used()) {
             List<Blank> here = u.layout().spots().stream().map(s -> s.taken().blank()).toList();
             LegalCut.check(u.layout(), here);
             assertThat(u.layout().width()).isEqualTo(u.scrap().width());
@@ -42,7 +42,7 @@ class ScrapsTest {
     @Test
     void the_table_says_what_comes_from_which_scrap_and_what_is_missing() {
         Blank a = Blank.of("A", Length.inches(3), Length.inches(3));
-        Scraps found = Scraps.of(List.of(new Scrap("blue check", Length.inches(7), Length.inches(4)),
+        ScrapCutting found = ScrapCutting.of(List.of(new Scrap("blue check", Length.inches(7), Length.inches(4)),
                 new Scrap("sail stripe", Length.inches(3), Length.inches(4))), Collections.nCopies(4, a));
         assertThat(found.table().rows()).hasSize(3);
         assertThat(found.table().toString()).contains("sail stripe", "1 of A (3 in x 3 in)", "blue check", "2 of A (3 in x 3 in)", "missing");
