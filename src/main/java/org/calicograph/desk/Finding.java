@@ -32,7 +32,7 @@ final class Finding extends HBox {
         told.setMinWidth(USE_PREF_SIZE);
         words.textProperty().addListener((all, before, now) -> seek());
         addEventFilter(KeyEvent.KEY_PRESSED, this::key);
-        getChildren().addAll(new Label("Find"), words, button("Next", "Next place (Enter or F3)", 1), button("Before", "Place before (Shift+Enter or Shift+F3)", -1),
+        getChildren().addAll(new Label("Find"), words, button("Next", "Next place (Enter or F3)", 1), button("Previous", "Place before (Shift+Enter or Shift+F3)", -1),
                 told, shutting());
         show(false);
     }

@@ -77,11 +77,10 @@ public final class LessonPage extends BorderPane {
         verdict.setId("lesson-verdict");
         verdict.setWrapText(true);
         verdict.getStyleClass().add("lesson-verdict");
-        Label title = new Label(study.notebook().title());
-        title.getStyleClass().add("lesson-title");
-        HBox.setHgrow(title, Priority.ALWAYS);
-        title.setMaxWidth(Double.MAX_VALUE);
-        HBox head = new HBox(10, title, where, first, before, next, last, button("Back to the study", "Back to the study (Escape)", study::back));
+        where.getStyleClass().add("lesson-title");
+        where.setMaxWidth(Double.MAX_VALUE);
+        HBox.setHgrow(where, Priority.ALWAYS);
+        HBox head = new HBox(10, where, first, before, next, last, button("Back to the study", "Back to the study (Escape)", study::back));
         head.setAlignment(Pos.CENTER_LEFT);
         head.getStyleClass().add("sheet-head");
         middle.setAlignment(Pos.TOP_CENTER);

@@ -3,8 +3,10 @@ package org.calicograph.desk.results;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Collectors;
+import javafx.application.Platform;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.collections.FXCollections;
+import javafx.geometry.Bounds;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.SelectionMode;
@@ -19,6 +21,8 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
+import javafx.scene.text.Font;
+import javafx.scene.text.Text;
 import org.calicograph.drawing.Table;
 
 /** A table that sorts by a click on a column's head, numbers by their size, and copies as tab-separated lines. */
@@ -27,13 +31,19 @@ public final class TableGrid extends VBox {
     private static final double ROW = 29;
     private static final double HEAD = 36;
     private static final int MOST_ROWS = 14;
+    private static final double LETTERS = 14;
+    private static final double PAD = 26;
+    /** What the bar of a long table takes, and the edges. */
+    private static final double BAR = 18;
+    private static final double ARROW = 14;
 
     private final TableView<List<Table.Entry>> view = new TableView<>();
+    private final Label title = new Label();
 
     public TableGrid(Table table) {
         super(6);
         getStyleClass().add("table-result");
-        Label title = new Label(table.title());
+        title.setText(table.title());
         title.getStyleClass().add("caption");
         Region gap = new Region();
         HBox.setHgrow(gap, Priority.ALWAYS);
@@ -45,10 +55,10 @@ public final class TableGrid extends VBox {
             view.getColumns().add(column(table, i));
         }
         view.setItems(FXCollections.observableArrayList(table.rows()));
-        view.setFixedCellSize(ROW);
         view.setPrefHeight(Math.min(MOST_ROWS, Math.max(1, table.rows().size())) * ROW + HEAD);
         view.setMinHeight(USE_PREF_SIZE);
-        view.setColumnResizePolicy(TableView.CONSTRAINED_RESIZE_POLICY_FLEX_LAST_COLUMN);
+        view.setColumnResizePolicy(TableView.UNCONSTRAINED_RESIZE_POLICY);
+        view.widthProperty().addListener((all, before, now) -> arrange(table, now.doubleValue()));
         view.getSelectionModel().setSelectionMode(SelectionMode.MULTIPLE);
         view.setPlaceholder(new Label("The table has no rows."));
         view.setAccessibleText("Table " + table.title() + ", " + table.rows().size() + " rows");
@@ -62,6 +72,49 @@ public final class TableGrid extends VBox {
         getChildren().addAll(head, view);
     }
 
+    /** Gives the columns their widths, and the table the height that its first rows need at these. */
+    private void arrange(Table table, double width) {
+        if (width < 40 || table.columns().isEmpty()) {
+            return;
+        }
+        Font font = Font.font(title.getFont().getFamily(), LETTERS);
+        double[] natural = new double[table.columns().size()];
+        for (int i = 0; i < natural.length; i++) {
+            // A head has room for the arrow that tells how the table is sorted.
+            natural[i] = extent(table.columns().get(i), font, 0).getWidth() + ARROW;
+            for (List<Table.Entry> row : table.rows()) {
+                natural[i] = Math.max(natural[i], extent(row.get(i).text(), font, 0).getWidth());
+            }
+            natural[i] = Math.ceil(natural[i]) + PAD;
+        }
+        double[] widths = ColumnWidths.shared(natural, width - BAR);
+        double height = HEAD + 8;
+        for (int i = 0; i < natural.length; i++) {
+            view.getColumns().get(i).setPrefWidth(Math.floor(widths[i]));
+        }
+        for (List<Table.Entry> row : table.rows().subList(0, Math.min(MOST_ROWS, table.rows().size()))) {
+            double tallest = ROW;
+            for (int i = 0; i < natural.length; i++) {
+                tallest = Math.max(tallest, tall(row.get(i).text(), font, Math.floor(widths[i])));
+            }
+            height += tallest + 1;
+        }
+        view.setPrefHeight(Math.max(height, HEAD + ROW));
+        Platform.runLater(view::refresh);
+    }
+
+    /** The height of an entry in a column of this width. */
+    private static double tall(String text, Font font, double width) {
+        return Math.max(ROW, Math.ceil(extent(text, font, Math.max(20, width - PAD)).getHeight()) + ROW - 16);
+    }
+
+    private static Bounds extent(String text, Font font, double wrapped) {
+        Text probe = new Text(text);
+        probe.setFont(font);
+        probe.setWrappingWidth(wrapped);
+        return probe.getLayoutBounds();
+    }
+
     private static TableColumn<List<Table.Entry>, Table.Entry> column(Table table, int at) {
         boolean numbers = !table.rows().isEmpty() && table.rows().stream().allMatch(r -> r.get(at).isNumber() || r.get(at).text().isBlank());
         TableColumn<List<Table.Entry>, Table.Entry> column = new TableColumn<>(table.columns().get(at));
@@ -71,7 +124,14 @@ public final class TableGrid extends VBox {
             @Override
             protected void updateItem(Table.Entry entry, boolean empty) {
                 super.updateItem(entry, empty);
+                setWrapText(true);
                 setText(empty || entry == null ? "" : entry.text());
+            }
+
+            /** As tall as its words need at the column's width. */
+            @Override
+            protected double computePrefHeight(double width) {
+                return isEmpty() ? ROW : tall(getText(), getFont(), c.getWidth());
             }
         });
         column.getStyleClass().add(numbers ? "number-column" : "word-column");

@@ -67,4 +67,10 @@ class DeskResultsTest {
         Table table = Table.of("Cut", "piece", "count").row("A\tcorner", 4).row("B", 12);
         assertThat(TableGrid.lines(table.columns(), table.rows())).isEqualTo("piece\tcount\nA corner\t4\nB\t12\n");
     }
+
+    @Test
+    void narrow_columns_get_what_they_need_and_wide_ones_share_the_rest() {
+        assertThat(ColumnWidths.shared(new double[] {50, 60}, 200)).containsExactly(95, 105);
+        assertThat(ColumnWidths.shared(new double[] {50, 900, 400, 40}, 390)).containsExactly(50, 180, 120, 40);
+    }
 }
