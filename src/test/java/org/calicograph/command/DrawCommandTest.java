@@ -111,4 +111,12 @@ class DrawCommandTest {
         // Three beds of different shapes: no two of the drawn paths are the same.
         assertThat(svg.lines().filter(l -> l.contains("#5d8a7a")).map(l -> l.replaceAll(".*d=\"M[^L]*|\".*", "")).distinct()).hasSize(3);
     }
+
+    @Test
+    void lengths_are_written_in_metric_on_demand_and_stay_what_they_are() throws Exception {
+        run("draw", notebook.toString(), "--out", drawn.toString(), "--set", "beds=3", "--metric", "--quiet");
+        // 1 in = 2.54 cm exactly (international inch, 1959)
+        assertThat(Files.readString(drawn.resolve("a4.csv"))).isEqualTo("name,width\r\n\"north, near\",3.81 cm\r\nsouth,7.62 cm\r\n");
+        assertThat(Files.readString(drawn.resolve("a2.svg"))).contains("width=\"3in\" height=\"2in\"");
+    }
 }

@@ -35,6 +35,19 @@ class DeskPictures {
         study();
         variations();
         elsewhere();
+        lesson();
+    }
+
+    private void lesson() throws Exception {
+        try (Evening evening = Evening.with(own, Path.of("notebooks/first-lesson.json").toAbsolutePath())) {
+            evening.untilDrawn("c13");
+            evening.keys(KeyCode.CONTROL, KeyCode.SHIFT, KeyCode.G);
+            evening.until("it begins", () -> evening.words("lesson-where").startsWith("1 of "));
+            for (int i = 0; i < 5; i++) {
+                evening.keys(KeyCode.RIGHT);
+            }
+            shoot(evening, "lesson");
+        }
     }
 
     private Path file(Notebook notebook, boolean trusted) throws Exception {
@@ -121,7 +134,8 @@ class DeskPictures {
             shoot(evening, "sheet");
             evening.robot.clickOn("#back");
             evening.keys(KeyCode.CONTROL, KeyCode.L);
-            evening.until("the library is there", () -> evening.scene().lookup("#shelf-list") != null);
+            evening.until("the library is there with its pictures", () -> evening.scene().getRoot().lookupAll(".shelf-look .image-view").stream()
+                    .filter(n -> ((javafx.scene.image.ImageView) n).getImage() != null).count() > 8);
             shoot(evening, "library");
         }
     }

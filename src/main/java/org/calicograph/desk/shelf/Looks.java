@@ -71,7 +71,7 @@ public final class Looks {
     private record Trial(String key, Catalogue.Entry entry, int number) { }
 
     private void draw(Trial trial) {
-        List<String> calls = Routines.calls(trial.entry());
+        List<String> calls = Routines.looks(trial.entry());
         if (trial.number() >= calls.size()) {
             tell(trial.key(), Optional.empty());
             return;

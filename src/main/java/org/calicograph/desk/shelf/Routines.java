@@ -12,6 +12,8 @@ final class Routines {
 
     private static final Pattern STATIC = Pattern.compile("^static (?:<[^>]*> )?[\\w.<>\\[\\], ?]+? (\\w+)\\(([^)]*)\\)");
 
+    private static final Pattern BLOCK = Pattern.compile("^Block (\\w+)\\(Length \\w+\\)$");
+
     private Routines() { }
 
     /** Entries in which every word of the search occurs, in a name or in what is said about it. */
@@ -46,11 +48,26 @@ final class Routines {
         return calls;
     }
 
+    /** Texts to be tried in turn for a picture of the class: its calls, what those give, and a border around a square. */
+    static List<String> looks(Catalogue.Entry entry) {
+        List<String> texts = new ArrayList<>(calls(entry));
+        for (String call : calls(entry)) {
+            for (Catalogue.Routine routine : entry.methods()) {
+                Matcher m = BLOCK.matcher(routine.declaration());
+                if (m.find()) {
+                    texts.add(call + "." + m.group(1) + "(inches(8))");
+                }
+            }
+            texts.add("Medallion.around(EconomyPatch.block(inches(32))).with(" + call + ")");
+        }
+        return texts;
+    }
+
     private static String value(String parameter) {
         String type = parameter.replaceFirst("\\s+\\w+$", "");
         return switch (type) {
             case "Length" -> "inches(8)";
-            case "int", "long" -> "4";
+            case "int", "long" -> parameter.endsWith(" points") ? "8" : "4";
             case "double" -> "0.5";
             case "boolean" -> "true";
             case "String" -> "\"name\"";

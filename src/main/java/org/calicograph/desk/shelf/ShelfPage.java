@@ -52,13 +52,13 @@ public final class ShelfPage extends BorderPane {
     private final Study study;
     private final Catalogue catalogue;
     private final ListView<Catalogue.Entry> list = new ListView<>();
+    private final TextField search = new TextField();
     private final VBox shown = new VBox(10);
 
     public ShelfPage(Catalogue catalogue, Study study) {
         this.catalogue = catalogue;
         this.study = study;
         getStyleClass().add("shelf-page");
-        TextField search = new TextField();
         search.setId("shelf-search");
         search.setPromptText("Search: star, border, curve");
         search.setAccessibleText("Search the standard library");
@@ -77,6 +77,7 @@ public final class ShelfPage extends BorderPane {
                 show(now);
             }
         });
+        search.setOnAction(e -> list.requestFocus());
         search.textProperty().addListener((all, before, now) -> find(now));
         shown.getStyleClass().add("shelf-entry");
         ScrollPane scroll = new ScrollPane(shown);
@@ -94,8 +95,14 @@ public final class ShelfPage extends BorderPane {
         find("");
     }
 
-    private void find(String search) {
-        List<Catalogue.Entry> found = Routines.found(catalogue, search);
+    /** The keyboard goes to the search. */
+    @Override
+    public void requestFocus() {
+        search.requestFocus();
+    }
+
+    private void find(String words) {
+        List<Catalogue.Entry> found = Routines.found(catalogue, words);
         list.getItems().setAll(found);
         if (found.isEmpty()) {
             shown.getChildren().setAll(words(catalogue.entries().isEmpty() ? "The library can be read once the kernel is ready. Go back, and come again in a moment."

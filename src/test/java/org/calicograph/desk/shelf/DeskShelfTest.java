@@ -25,6 +25,7 @@ class DeskShelfTest {
     @Test
     void a_static_routine_is_offered_as_a_call_with_plain_values() {
         assertThat(Routines.calls(WAVES)).containsExactly("OceanWaves.block(inches(8), 4)");
-        assertThat(Routines.calls(STAR)).containsExactly("Star.of(4)");
+        assertThat(Routines.calls(STAR)).containsExactly("Star.of(8)");
+        assertThat(Routines.looks(STAR)).containsExactly("Star.of(8)", "Star.of(8).across(inches(8))", "Medallion.around(EconomyPatch.block(inches(32))).with(Star.of(8))");
     }
 }
