@@ -3,7 +3,6 @@ package org.calicograph.desk;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
-import java.util.stream.Collectors;
 import org.calicograph.desk.cells.CellPane;
 import org.calicograph.desk.study.Study;
 
@@ -68,7 +67,7 @@ final class Deeds {
         add("View", "Standard library", "Shortcut+L", () -> window.pages().library());
         add("View", "Day or night", "Shortcut+Shift+L", window::turnLook);
         add("View", "Inches or metric", "Shortcut+Shift+U", window::turnLengths);
-        add("View", "Keys", "F1", this::keys);
+        add("View", "Keys", "F1", () -> window.turnTo(() -> new KeysPage(all(), window::back)));
     }
 
     private Papers papers() {
@@ -112,13 +111,5 @@ final class Deeds {
         } catch (IllegalArgumentException e) {
             window.notices().say("edit", e.getMessage());
         }
-    }
-
-    private void keys() {
-        String words = all.stream().filter(a -> a.keys().isPresent())
-                .map(a -> a.keys().get().getDisplayText() + "  " + a.name().replace("\u2026", "").toLowerCase(java.util.Locale.ROOT))
-                .collect(Collectors.joining("   \u00b7   "));
-        window.notices().say("keys", words + "   \u00b7   Ctrl+Space  ways to go on   \u00b7   Ctrl+Shift+Space  what a method takes"
-                + "   \u00b7   in a picture: + and \u2212 zoom, arrows pan, 0 shows it whole");
     }
 }

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
 import javafx.geometry.Rectangle2D;
 import javafx.scene.Node;
 import javafx.scene.Scene;
@@ -20,7 +21,6 @@ import org.calicograph.desk.cells.Column;
 import org.calicograph.desk.cells.ProsePane;
 import org.calicograph.desk.cells.Wishes;
 import org.calicograph.desk.lessons.LessonPage;
-import org.calicograph.desk.sheets.SheetPage;
 import org.calicograph.desk.study.Change;
 import org.calicograph.desk.study.Outcomes;
 import org.calicograph.desk.study.Preferences;
@@ -98,7 +98,7 @@ final class DeskWindow implements Wishes, Papers.Table {
     void close() {
         papers.close();
         worktable.close();
-        pages.looks().close();
+        pages.leave(root.getCenter());
     }
 
     // --- The study ---
@@ -224,19 +224,16 @@ final class DeskWindow implements Wishes, Papers.Table {
         worktable.stop();
     }
 
-    /** Shows a page in the place of the cells. */
-    void turnTo(Node page) {
-        root.setCenter(page);
-        page.requestFocus();
+    /** Shows a page in the place of the cells, or of another page. */
+    void turnTo(Supplier<Node> page) {
+        pages.leave(root.getCenter());
+        root.setCenter(page.get());
+        root.getCenter().requestFocus();
     }
 
     /** The cells again. */
     void back() {
-        if (root.getCenter() instanceof SheetPage page) {
-            page.close();
-        }
-        lesson().ifPresent(LessonPage::close);
-        pages.looks().close();
+        pages.leave(root.getCenter());
         root.setCenter(column);
         pane().ifPresent(Node::requestFocus);
     }

@@ -62,6 +62,7 @@ final class Finding extends HBox {
     /** Opens the line, with the words that are selected if there are any on one line. */
     void open() {
         String selected = window.pane().map(p -> p.selected()).orElse("");
+        window.back();
         show(true);
         if (!selected.isBlank() && selected.indexOf('\n') < 0) {
             words.setText(selected);

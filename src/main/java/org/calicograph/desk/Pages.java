@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import javafx.application.Platform;
+import javafx.scene.Node;
 import org.calicograph.desk.lessons.LessonPage;
 import org.calicograph.desk.results.ExhibitPane;
 import org.calicograph.desk.sheets.Hand;
@@ -34,19 +35,19 @@ final class Pages implements Hand, ShelfPage.Study, LessonPage.Study {
 
     void variations() {
         if (window.mayDraw()) {
-            window.turnTo(new SheetPage(this));
+            window.turnTo(() -> new SheetPage(this));
         }
     }
 
     void library() {
         if (window.mayDraw()) {
-            worktable.browse().thenAccept(found -> Platform.runLater(() -> window.turnTo(new ShelfPage(found, this))));
+            worktable.browse().thenAccept(found -> Platform.runLater(() -> window.turnTo(() -> new ShelfPage(found, this))));
         }
     }
 
     void lesson() {
         if (window.mayDraw()) {
-            window.turnTo(new LessonPage(this));
+            window.turnTo(() -> new LessonPage(this));
         }
     }
 
@@ -128,6 +129,16 @@ final class Pages implements Hand, ShelfPage.Study, LessonPage.Study {
         window.papers().grant();
         worktable.restart();
         worktable.drawAll();
+    }
+
+    /** Ends what the page that was shown is drawing. */
+    void leave(Node page) {
+        if (page instanceof SheetPage sheet) {
+            sheet.close();
+        } else if (page instanceof LessonPage lesson) {
+            lesson.close();
+        }
+        looks.close();
     }
 
     @Override

@@ -49,6 +49,12 @@ class DeskReachTest {
             evening.keys(KeyCode.CONTROL, KeyCode.SHIFT, KeyCode.G);
             evening.until("the lesson", () -> evening.words("lesson-where").startsWith("1 of"));
             named(evening, "the lesson");
+            evening.keys(KeyCode.F1);
+            evening.until("all keys", () -> evening.scene().lookup("#keys") != null);
+            named(evening, "the keys");
+            assertThat(evening.words("keys")).contains(actions.stream().map(a -> a.name().replace("\u2026", "")).toList());
+            evening.keys(KeyCode.ESCAPE);
+            evening.until("the study is back", () -> evening.scene().lookup("#cell-a1") != null);
         }
     }
 

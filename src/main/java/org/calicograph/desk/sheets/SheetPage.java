@@ -40,6 +40,7 @@ public final class SheetPage extends BorderPane {
     private final Spinner<Integer> rows = new Spinner<>(2, 12, 3);
     private final TextField name = new TextField();
     private final FlowPane kept = new FlowPane(8, 8);
+    private final VBox pairs = new VBox();
     private final VBox sheet = new VBox(14);
     private Optional<SheetDrawing> drawing = Optional.empty();
 
@@ -71,7 +72,7 @@ public final class SheetPage extends BorderPane {
         name.setOnAction(e -> keep());
         FlowPane keeping = new FlowPane(8, 8, new Label("The dials as they are now, under the name"), name, keep);
         keeping.setAlignment(Pos.CENTER_LEFT);
-        VBox head = new VBox(10, asked, keeping, kept);
+        VBox head = new VBox(10, asked, keeping, kept, pairs);
         head.getStyleClass().add("sheet-head");
         ScrollPane scroll = new ScrollPane(sheet);
         scroll.setFitToWidth(true);
@@ -204,12 +205,10 @@ public final class SheetPage extends BorderPane {
             });
             FlowPane one = new FlowPane(2, 2, take, forget);
             one.setAlignment(Pos.CENTER_LEFT);
-            one.setPrefWrapLength(300);
+            one.setPrefWrapLength(180);
             kept.getChildren().add(one);
         });
-        if (!kept.getChildren().isEmpty()) {
-            kept.getChildren().add(comparing());
-        }
+        pairs.getChildren().setAll(kept.getChildren().isEmpty() ? List.of() : List.of(comparing()));
     }
 
     private static Button quiet(String words, String spoken) {
@@ -260,8 +259,8 @@ public final class SheetPage extends BorderPane {
         pair.add(left, 0, 0);
         pair.add(right, 1, 0);
         List<Variations.Difference> differences = Variations.differences(first, second);
-        start(List.of(left, right), List.of(first, second), List.of(pair,
-                differences.isEmpty() ? words("They have the same dials.") : listed(one, other, differences)));
+        start(List.of(left, right), List.of(first, second), List.of(
+                differences.isEmpty() ? words("They have the same dials.") : listed(one, other, differences), pair));
     }
 
     /** The dials that differ, a row for each. */
