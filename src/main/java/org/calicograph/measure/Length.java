@@ -63,7 +63,8 @@ public record Length(long units) implements Comparable<Length> {
     }
 
     /**
-     * Reads a length as a quilter writes it. Without a unit the number is inches.
+     * Reads a length as a quilter writes it. Without a unit the number is inches. Of a rounded length with the
+     * exact one beside it, as {@link #shownIn} writes it, the exact one counts.
      *
      * @throws IllegalArgumentException naming the text and showing what a length looks like
      */

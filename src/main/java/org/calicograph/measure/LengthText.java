@@ -16,9 +16,25 @@ final class LengthText {
             "\\s*(-)?\\s*(?:(\\d{1,9})\\s*(?:[ -]\\s*(\\d{1,9})\\s*/\\s*(\\d{1,9}))?|(\\d{1,9})\\s*/\\s*(\\d{1,9})|(\\d{0,9}\\.\\d{1,9}))"
                     + "\\s*(in|inch|inches|\"|″|mm|cm|m|yd|yard|yards)?\\s*");
 
+    private static final Pattern BESIDE = Pattern.compile("([^()]+)\\(([^()]+)\\)\\s*");
+
     private LengthText() { }
 
+    /** A length, or a rounded one with the exact one beside it in brackets, which then counts. */
     static Length read(String text) {
+        Matcher beside = BESIDE.matcher(text);
+        if (!beside.matches()) {
+            return one(text);
+        }
+        Length rounded = one(beside.group(1));
+        Length exact = one(beside.group(2));
+        if (Math.abs(rounded.units() - exact.units()) > 100 * Length.PER_MICROMETRE) {
+            throw new IllegalArgumentException("'" + text + "' says two lengths; write one of them");
+        }
+        return exact;
+    }
+
+    private static Length one(String text) {
         Matcher m = FORM.matcher(glyphsSpelt(text));
         if (!m.matches()) {
             throw new IllegalArgumentException("'" + text + "' is not a length; write it like 3, 3 1/8, 2.5, 20 cm or 6 mm");

@@ -95,6 +95,15 @@ class LengthTest {
     }
 
     @Test
+    void what_is_written_for_a_reader_of_metric_is_read_exactly_and_two_lengths_are_refused() {
+        for (int n = 1; n < 640; n++) {
+            Length length = Length.inches(n, 64);
+            assertThat(Length.parse(length.shownIn(Length.System.METRIC))).isEqualTo(length);
+        }
+        assertThatThrownBy(() -> Length.parse("20 cm (3 in)")).hasMessageContaining("two lengths");
+    }
+
+    @Test
     void a_seam_leads_from_the_finished_to_the_cut_size_and_back() {
         Length seam = Length.inches(1, 4);
         assertThat(new Finished(Length.inches(4)).cutWith(seam)).isEqualTo(new Cut(Length.parse("4 1/2")));

@@ -3,7 +3,8 @@
  * whether it may be drawn, what would be lost if the machine stopped now.
  *
  * <p><b>Reading order.</b> {@link org.calicograph.desk.study.Study} holds the present notebook and the
- * way back ({@link org.calicograph.desk.study.History}). {@link org.calicograph.desk.study.StudyFile}
+ * way back ({@link org.calicograph.desk.study.History}); what a step changed is a
+ * {@link org.calicograph.desk.study.Change}. {@link org.calicograph.desk.study.StudyFile}
  * ties it to a file on disk, {@link org.calicograph.desk.study.Recovery} keeps unsaved work beside it,
  * {@link org.calicograph.desk.study.Trust} knows whose code may run, and
  * {@link org.calicograph.desk.study.Variations} keeps dial values under names.

@@ -84,4 +84,10 @@ class DeskCodeTest {
         assertThat(Marks.of("int a", wrong)).containsExactly(new Marks.Mark(4, 5, "';' expected"));
         assertThat(Marks.of("", wrong)).isEmpty();
     }
+
+    @Test
+    void calls_of_a_moved_method_go_to_its_class_and_nothing_else_does() {
+        assertThat(Calls.qualified("light(2) + other.light(3) + \"light(4)\" // light(5)\n    .light(6); lights(7)", "light", "Lamps"))
+                .isEqualTo("Lamps.light(2) + other.light(3) + \"light(4)\" // light(5)\n    .light(6); lights(7)");
+    }
 }
