@@ -138,8 +138,9 @@ public record Booklet(Quilt quilt, CuttingRules rules, Paper paper) implements D
             // With its layout on the page, if a page holds both.
             flow.heading(f.fabric().name() + ", " + f.yardage().asked(rules), Math.min(flow.height(table, COLUMNS) + 2.9, 7));
             flow.table(table, COLUMNS);
-            flow.picture(LayoutPicture.of(f.layout(), f.fabric().colour(), rules::text), 2.3, 4.8,
-                    f.fabric().name() + ": " + Math.round(f.layout().waste() * 100) + " % offcuts");
+            flow.space(0.12);
+            flow.table(f.strips(rules), 0.1, 0.15, 0.3, 0.45);
+            flow.picture(LayoutPicture.of(f.toCut(rules), f.fabric().colour(), rules::text), 2.3, 4.8, f.caption(rules));
         }
     }
 

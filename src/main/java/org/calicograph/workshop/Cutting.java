@@ -98,6 +98,11 @@ public record Cutting(String title, CuttingRules rules, List<FabricCut> fabrics)
         return blanks;
     }
 
+    /** The same cut in strips throughout, also where that takes more cloth. */
+    public Cutting inStrips() {
+        return new Cutting(title, rules, fabrics.stream().map(f -> f.ofStrips(rules)).toList());
+    }
+
     /** What to buy, a row for each fabric. */
     public Table shopping() {
         Table table = Table.of("Fabric for " + title + ", " + rules.text(rules.usableWidth()) + " usable width", "Fabric", "Buy", "Laid",
@@ -125,7 +130,7 @@ public record Cutting(String title, CuttingRules rules, List<FabricCut> fabrics)
         parts.add(Exhibit.words("Every cut runs from edge to edge of the piece of cloth in hand; the heavy lines are the cuts to make now. "
                 + CAUTION));
         for (FabricCut f : fabrics) {
-            parts.add(Exhibit.of(CutStepsPicture.of(f.layout(), f.fabric().colour(), rules::text), f.fabric().name() + ", cut by cut"));
+            parts.add(Exhibit.of(CutStepsPicture.of(f.toCut(rules), f.fabric().colour(), rules::text), f.fabric().name() + ", cut by cut"));
         }
         return new Exhibit.Several(parts);
     }
@@ -137,9 +142,8 @@ public record Cutting(String title, CuttingRules rules, List<FabricCut> fabrics)
         parts.add(Exhibit.words(assumptions() + "\n" + CAUTION));
         for (FabricCut f : fabrics) {
             parts.add(Exhibit.of(f.table(rules)));
-            parts.add(Exhibit.of(LayoutPicture.of(f.layout(), f.fabric().colour(), rules::text),
-                    f.fabric().name() + ": " + rules.text(f.layout().length().roundedUpTo(rules.rulerStep())) + " of cloth, "
-                            + Math.round(f.layout().waste() * 100) + " % offcuts"));
+            parts.add(Exhibit.of(f.strips(rules)));
+            parts.add(Exhibit.of(LayoutPicture.of(f.toCut(rules), f.fabric().colour(), rules::text), f.caption(rules)));
         }
         return new Exhibit.Several(parts);
     }

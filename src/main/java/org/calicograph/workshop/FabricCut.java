@@ -6,6 +6,7 @@ import org.calicograph.fabric.Fabric;
 import org.calicograph.measure.Area;
 import org.calicograph.measure.Length;
 import org.calicograph.workshop.layout.Layout;
+import org.calicograph.workshop.layout.StripLayout;
 import org.calicograph.workshop.pieces.CutMethod;
 import org.calicograph.workshop.pieces.CuttingRules;
 import org.calicograph.workshop.pieces.Dimension;
@@ -26,6 +27,59 @@ public record FabricCut(Fabric fabric, List<Piece> pieces, Layout layout, Yardag
     /** The finished area of the pieces. */
     public Area areaSewn() {
         return pieces.stream().map(Piece::sewn).reduce(Area.ZERO, Area::plus);
+    }
+
+    /** The same pieces in strips across the cloth, which are easier to cut and take as much cloth or more. */
+    public StripLayout inStrips() {
+        return StripLayout.of(layout.width(), layout.spots().stream().map(s -> s.taken().blank()).toList());
+    }
+
+    /** The layout to cut by: in strips where that asks for no more cloth, or else the shortest found. */
+    public Layout toCut(CuttingRules rules) {
+        Layout strips = inStrips().layout();
+        return bought(strips, rules).toBuy().compareTo(yardage.toBuy()) <= 0 ? strips : layout;
+    }
+
+    /** What is laid, and what it means for the purchase. */
+    public String caption(CuttingRules rules) {
+        Layout cut = toCut(rules);
+        String text = fabric.name() + ": " + rules.text(cut.length().roundedUpTo(rules.rulerStep())) + " of cloth, "
+                + Math.round(cut.waste() * 100) + " % offcuts";
+        return cut.equals(layout) ? text
+                : text + "; in strips, and " + yardage.asked(rules) + " as for the shortest layout, which takes " + shortest(rules);
+    }
+
+    private String shortest(CuttingRules rules) {
+        return rules.text(layout.length().roundedUpTo(rules.rulerStep()));
+    }
+
+    /** This with its strips as the layout, and what they have one buy. */
+    FabricCut ofStrips(CuttingRules rules) {
+        Layout strips = inStrips().layout();
+        return new FabricCut(fabric, pieces, strips, bought(strips, rules));
+    }
+
+    private Yardage bought(Layout other, CuttingRules rules) {
+        return Yardage.of(other.length(), layout.bound(), rules);
+    }
+
+    /** The strips in the order of cutting: how many, how wide, and what each is cut into. */
+    public Table strips(CuttingRules rules) {
+        StripLayout strips = inStrips();
+        Yardage bought = bought(strips.layout(), rules);
+        Table table = Table.of(fabric.name() + " in strips: " + rules.text(strips.layout().length().roundedUpTo(rules.rulerStep())) + ", buy "
+                + bought.asked(rules) + (bought.toBuy().compareTo(yardage.toBuy()) > 0 ? "; the layout below takes " + shortest(rules) + ", buy "
+                + yardage.asked(rules) : ""), "Strips", "Width", "Cut", "Each strip gives");
+        for (StripLayout.Strip s : strips.strips()) {
+            table = table.row(s.count(), rules.text(s.width()), s.way() == StripLayout.Way.ACROSS ? s.way().toString()
+                    : s.way() + ", " + rules.text(s.length()), gives(s, rules));
+        }
+        return table;
+    }
+
+    private static String gives(StripLayout.Strip strip, CuttingRules rules) {
+        return strip.cuts().stream().map(c -> c.count() + " " + c.name() + " of " + rules.text(c.every())
+                + (c.high().equals(strip.width()) ? "" : ", trimmed to " + rules.text(c.high()))).collect(java.util.stream.Collectors.joining("; "));
     }
 
     /** What to cut: exact and rounded sizes side by side. */

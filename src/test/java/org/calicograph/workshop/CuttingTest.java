@@ -78,6 +78,10 @@ class CuttingTest {
                         .forEach(r -> asked.add(new Blank(p.letter(), r.across(), r.along(), true)));
             }
             LegalCut.check(f.layout(), asked);
+            LegalCut.check(f.inStrips().layout(), asked);
+            // Strips are cut by where they have one buy no more.
+            boolean strips = f.ofStrips(cutting.rules()).yardage().toBuy().compareTo(f.yardage().toBuy()) <= 0;
+            assertThat(f.toCut(cutting.rules())).isEqualTo(strips ? f.inStrips().layout() : f.layout());
             assertThat(f.areaCut().squareInches()).isGreaterThanOrEqualTo(f.areaSewn().squareInches());
             assertThat(f.layout().used().squareInches()).isGreaterThanOrEqualTo(f.areaSewn().squareInches());
             assertThat(f.yardage().toBuy()).isGreaterThanOrEqualTo(f.layout().bound().length());

@@ -38,6 +38,13 @@ public record LayoutSearch(long moves, int starts) {
      * @throws IllegalArgumentException if there is no blank, or one is wider than the cloth, naming both
      */
     public Layout lay(Length width, List<Blank> blanks) {
+        requireFit(width, blanks);
+        LengthBound bound = LengthBound.of(width, blanks);
+        Panel best = shortest(found(width, blanks, bound.length()));
+        return new Layout(width, best.filledTo(width, best.along()), bound);
+    }
+
+    static void requireFit(Length width, List<Blank> blanks) {
         if (blanks.isEmpty()) {
             throw new IllegalArgumentException("there is nothing to lay on the cloth; give at least one blank");
         }
@@ -48,9 +55,6 @@ public record LayoutSearch(long moves, int starts) {
                         + "; cut it lengthwise, join it from two, or take wider cloth");
             }
         }
-        LengthBound bound = LengthBound.of(width, blanks);
-        Panel best = shortest(found(width, blanks, bound.length()));
-        return new Layout(width, best.filledTo(width, best.along()), bound);
     }
 
     private List<Panel> found(Length width, List<Blank> blanks, Length goal) {

@@ -16,9 +16,19 @@ final class Shelves {
         for (Blank b : blanks) {
             lying.add(new Panel.Taken(b, turns(b, width, upright)));
         }
+        List<Panel> all = new ArrayList<>();
+        for (List<Panel.Taken> row : rows(width, lying)) {
+            all.add(Panel.abreast(piled(row)).filledTo(width, row.get(0).along()));
+        }
+        return Panel.stacked(all);
+    }
+
+    /** Blanks as they lie, in rows: the highest first, each in the first row with room. */
+    static List<List<Panel.Taken>> rows(Length width, List<Panel.Taken> blanks) {
+        List<Panel.Taken> lying = new ArrayList<>(blanks);
         lying.sort(Comparator.comparing(Panel.Taken::along).thenComparing(Panel.Taken::across).reversed());
         Rooms rooms = new Rooms(lying.size(), width.units());
-        List<List<Panel>> rows = new ArrayList<>();
+        List<List<Panel.Taken>> rows = new ArrayList<>();
         for (Panel.Taken t : lying) {
             int row = rooms.firstWith(t.across().units());
             if (row == rows.size()) {
@@ -27,11 +37,7 @@ final class Shelves {
             rows.get(row).add(t);
             rooms.take(row, t.across().units());
         }
-        List<Panel> all = new ArrayList<>();
-        for (List<Panel> row : rows) {
-            all.add(Panel.abreast(piled(row)).filledTo(width, row.get(0).along()));
-        }
-        return Panel.stacked(all);
+        return rows;
     }
 
     /** True if a blank is to be turned so that it stands upright or lies flat, as its width on the cloth allows. */
@@ -41,7 +47,7 @@ final class Shelves {
     }
 
     /** Runs of equal blanks lower than their row are piled as high as the row allows. */
-    private static List<Panel> piled(List<Panel> row) {
+    private static List<Panel> piled(List<Panel.Taken> row) {
         Length height = row.get(0).along();
         List<Panel> out = new ArrayList<>();
         int i = 0;
