@@ -92,7 +92,7 @@ public final class LessonPage extends BorderPane {
         setTop(head);
         setCenter(scroll);
         addEventHandler(KeyEvent.KEY_PRESSED, this::key);
-        middle.getChildren().setAll(words("Getting the steps ready\u2026", "caption"));
+        middle.getChildren().setAll(Prose.words("Getting the steps ready\u2026", "caption"));
         List<CellSource> steps = Lesson.stepCells(study.notebook(), study.states());
         drawing = Session.open(Lesson.all(study.sources(), steps), study.notebook().dialTexts(), study.options(), SessionListener.NONE);
         drawing.draw(steps.stream().map(CellSource::id).toList()).whenComplete((done, trouble) -> {
@@ -113,14 +113,6 @@ public final class LessonPage extends BorderPane {
         button.setTooltip(new Tooltip(spoken));
         button.setOnAction(e -> deed.run());
         return button;
-    }
-
-    private static Label words(String text, String style) {
-        Label label = new Label(text);
-        label.setWrapText(true);
-        label.setMinHeight(USE_PREF_SIZE);
-        label.getStyleClass().add(style);
-        return label;
     }
 
     private void key(KeyEvent event) {
@@ -168,7 +160,7 @@ public final class LessonPage extends BorderPane {
         tell();
         controls.clear();
         if (stages.isEmpty()) {
-            middle.getChildren().setAll(words("There is nothing to see in this study yet. Go back and draw it.", "caption"));
+            middle.getChildren().setAll(Prose.words("There is nothing to see in this study yet. Go back and draw it.", "caption"));
             return;
         }
         Lesson.Stage stage = stages.get(at);
@@ -176,7 +168,7 @@ public final class LessonPage extends BorderPane {
         if (stage instanceof Lesson.Stage.Prose prose) {
             parts.add(Prose.of(prose.markdown()));
         } else if (stage instanceof Lesson.Stage.Step step) {
-            parts.add(words("Step " + step.number() + " of " + step.of() + ".  " + step.drawn().caption(), "lesson-words"));
+            parts.add(Prose.words("Step " + step.number() + " of " + step.of() + ".  " + step.drawn().caption(), "lesson-words"));
             exhibit.show(new Exhibit.Drawn(step.drawn().picture(), ""));
             parts.add(exhibit);
         } else if (stage instanceof Lesson.Stage.Asked asked) {
@@ -206,9 +198,9 @@ public final class LessonPage extends BorderPane {
     private List<Node> question(String cell) {
         List<Node> parts = new ArrayList<>();
         if (shown(cell) instanceof Exhibit.Words text) {
-            parts.add(words(Lesson.question(text.text()).getKey(), "lesson-words"));
+            parts.add(Prose.words(Lesson.question(text.text()).getKey(), "lesson-words"));
         }
-        parts.add(words("Type your answer and press Enter.", "caption"));
+        parts.add(Prose.words("Type your answer and press Enter.", "caption"));
         for (Dial dial : answers(cell)) {
             DialControl control = new DialControl(dial, writing(), study::turn);
             control.setMaxWidth(260);

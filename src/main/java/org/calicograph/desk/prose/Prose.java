@@ -55,6 +55,15 @@ public final class Prose {
         return page;
     }
 
+    /** Plain words that wrap and are never cut, in a style of the desk. */
+    public static Label words(String text, String style) {
+        Label label = new Label(text);
+        label.setWrapText(true);
+        label.setMinHeight(Region.USE_PREF_SIZE);
+        label.getStyleClass().add(style);
+        return label;
+    }
+
     private static void blocks(org.commonmark.node.Node parent, VBox into) {
         for (var block = parent.getFirstChild(); block != null; block = block.getNext()) {
             into.getChildren().add(block(block));

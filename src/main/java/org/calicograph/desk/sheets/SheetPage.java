@@ -21,6 +21,7 @@ import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.VBox;
 import org.calicograph.desk.dials.Writing;
+import org.calicograph.desk.prose.Prose;
 import org.calicograph.desk.study.Variations;
 import org.calicograph.wire.Dial;
 
@@ -110,11 +111,8 @@ public final class SheetPage extends BorderPane {
         name.setAccessibleText("Name to keep the dials under");
     }
 
-    private Label words(String text) {
-        Label label = new Label(text);
-        label.setWrapText(true);
-        label.getStyleClass().add("caption");
-        return label;
+    private static Label words(String text) {
+        return Prose.words(text, "caption");
     }
 
     /** Ends what is being drawn and goes back. */

@@ -23,6 +23,7 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import org.calicograph.desk.code.CodeSlot;
+import org.calicograph.desk.prose.Prose;
 import org.calicograph.desk.results.PictureView;
 import org.calicograph.wire.Catalogue;
 
@@ -105,7 +106,7 @@ public final class ShelfPage extends BorderPane {
         List<Catalogue.Entry> found = Routines.found(catalogue, words);
         list.getItems().setAll(found);
         if (found.isEmpty()) {
-            shown.getChildren().setAll(words(catalogue.entries().isEmpty() ? "The library can be read once the kernel is ready. Go back, and come again in a moment."
+            shown.getChildren().setAll(Prose.words(catalogue.entries().isEmpty() ? "The library can be read once the kernel is ready. Go back, and come again in a moment."
                     : "Nothing of that name. Try a shorter word.", "caption"));
         } else {
             list.getSelectionModel().selectFirst();
@@ -114,7 +115,7 @@ public final class ShelfPage extends BorderPane {
 
     private void show(Catalogue.Entry entry) {
         StackPane frame = new StackPane();
-        shown.getChildren().setAll(words(entry.name(), "shelf-name"), words(entry.about(), "words"), frame);
+        shown.getChildren().setAll(Prose.words(entry.name(), "shelf-name"), Prose.words(entry.about(), "words"), frame);
         study.looks().of(entry, look -> look.ifPresent(l -> {
             PictureView view = new PictureView(l.picture(), entry.name());
             view.setMaxWidth(LARGE);
@@ -131,14 +132,14 @@ public final class ShelfPage extends BorderPane {
             calls.getChildren().add(put);
         }
         if (!calls.getChildren().isEmpty()) {
-            shown.getChildren().addAll(words("Put into a new cell:", "caption"), calls);
+            shown.getChildren().addAll(Prose.words("Put into a new cell:", "caption"), calls);
         }
         for (Catalogue.Routine routine : entry.methods()) {
-            Label declaration = words(routine.declaration(), "shelf-routine");
+            Label declaration = Prose.words(routine.declaration(), "shelf-routine");
             declaration.getStyleClass().add("code");
             shown.getChildren().add(declaration);
             if (!routine.about().isBlank()) {
-                shown.getChildren().add(words(routine.about(), "caption"));
+                shown.getChildren().add(Prose.words(routine.about(), "caption"));
             }
         }
         source(entry);
@@ -149,13 +150,13 @@ public final class ShelfPage extends BorderPane {
             Path file = Path.of(entry.file());
             CodeSlot slot = new CodeSlot(entry.name(), Files.readString(file).stripTrailing());
             Button own = new Button("Keep as my own and use it");
-            Label told = words("", "caption");
+            Label told = Prose.words("", "caption");
             own.setDisable(study.ownFolder().isEmpty());
             own.setOnAction(e -> keep(file.getFileName(), slot.text(), told::setText));
-            shown.getChildren().addAll(words("Source. What you change here is kept beside the study, and takes the place of the library's own"
+            shown.getChildren().addAll(Prose.words("Source. What you change here is kept beside the study, and takes the place of the library's own"
                     + (study.ownFolder().isEmpty() ? "; save the study first." : "."), "caption"), slot, own, told);
         } catch (IOException e) {
-            shown.getChildren().add(words("Its source " + entry.file() + " can't be read.", "caption"));
+            shown.getChildren().add(Prose.words("Its source " + entry.file() + " can't be read.", "caption"));
         }
     }
 
@@ -169,14 +170,6 @@ public final class ShelfPage extends BorderPane {
         } catch (IOException e) {
             tell.accept("It can't be written to " + folder.resolve(name) + ": " + e.getMessage());
         }
-    }
-
-    private static Label words(String text, String style) {
-        Label label = new Label(text);
-        label.setWrapText(true);
-        label.setMinHeight(USE_PREF_SIZE);
-        label.getStyleClass().add(style);
-        return label;
     }
 
     /** A class, the first words about it, and what it looks like. */
