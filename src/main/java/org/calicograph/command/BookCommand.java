@@ -4,7 +4,6 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.concurrent.Callable;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.calicograph.drawing.Exhibit;
@@ -15,26 +14,18 @@ import org.calicograph.notebook.Cell;
 import org.calicograph.session.CellSource;
 import org.calicograph.session.CellState;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 
 /** {@code book}: a quilt of a notebook as a booklet in PDF. */
 @Command(
         name = "book",
-        mixinStandardHelpOptions = true,
         description = {"Draw a notebook and write the last quilt that it names as a booklet in PDF: fabric, cutting, sewing, templates at full size.",
             "A draft that it names follows as a handout, a panel for each step."},
         footer = {"", "Example:", "  calicograph book notebooks/ropewalk-workroom.json --out ropewalk.pdf --paper A4", ""})
-final class BookCommand implements Callable<Integer> {
+final class BookCommand extends NotebookCommand {
 
     private static final Pattern NAMED = Pattern.compile("\\b(?:Quilt|Patchwork|Assembly|Booklet|Draft|Handout|var)\\s+([A-Za-z_]\\w*)\\s*=");
     private static final String CELL = "the-booklet";
-
-    @Parameters(paramLabel = "NOTEBOOK", description = "The notebook's file.")
-    private Path notebook;
 
     @Option(names = "--out", required = true, paramLabel = "FILE", description = "The booklet's file.")
     private Path out;
@@ -45,29 +36,28 @@ final class BookCommand implements Callable<Integer> {
     @Option(names = "--quilt", paramLabel = "NAME", description = "The name of the quilt, or draft, in the notebook; the last ones if not given.")
     private String quilt;
 
-    @Mixin
-    private DrawingOptions options;
-
-    @Spec
-    private CommandSpec spec;
-
-    @Override
-    public Integer call() {
-        Paper sheet = switch (paper.toUpperCase(Locale.ROOT)) {
+    private Paper sheet() {
+        return switch (paper.toUpperCase(Locale.ROOT)) {
             case "A4" -> Paper.A4;
             case "A3" -> Paper.A3;
             case "LETTER" -> Paper.LETTER;
             default -> throw new Refusal(Refusal.FILE, "'" + paper + "' is not a paper for booklets; use A4, A3 or Letter");
         };
-        try (Drawing drawing = Drawing.open(notebook, options, spec.commandLine().getErr())) {
-            drawing.drawAll();
-            drawing.requireDials(options.dials().keySet());
-            int code = drawing.tellFailures(notebook.toString(), spec.commandLine().getErr());
-            List<Picture> pages = pages(drawing, sheet);
-            OutputFiles.save(out, PdfWriter.write(pages, sheet.width(), sheet.height()));
-            spec.commandLine().getOut().println(pages.size() + " pages in " + out);
-            return code;
-        }
+    }
+
+    @Override
+    void requireOptions() {
+        sheet();
+    }
+
+    @Override
+    int make(Drawing drawing) {
+        int code = drawing.tellFailures(notebook().toString(), err());
+        Paper sheet = sheet();
+        List<Picture> pages = pages(drawing, sheet);
+        OutputFiles.save(out, PdfWriter.write(pages, sheet.width(), sheet.height()));
+        out().println(pages.size() + " pages in " + out);
+        return code;
     }
 
     private List<Picture> pages(Drawing drawing, Paper sheet) {
@@ -83,7 +73,7 @@ final class BookCommand implements Callable<Integer> {
         if (quilt != null && made(drawing, sheet, quilt, "Booklet") instanceof CellState.Failed failed) {
             why = "'" + quilt + "': " + failed.failure().message();
         }
-        throw new Refusal(Refusal.CELL, notebook + ": no booklet can be made: " + why);
+        throw new Refusal(Refusal.CELL, notebook() + ": no booklet can be made: " + why);
     }
 
     /** The pages made of the first name that gives any; none if none does. */

@@ -1,64 +1,41 @@
 package org.calicograph.command;
 
-import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.concurrent.Callable;
 import org.calicograph.session.CellState;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 
 /** {@code draw}: every cell of a notebook, to files. */
 @Command(
         name = "draw",
-        mixinStandardHelpOptions = true,
-        exitCodeListHeading = "%nExit codes:%n",
-        exitCodeList = {"0:all went well", "1:a cell failed", "2:a file can't be read or written, or the command was not understood"},
         header = "Draw every cell of a notebook and write what it shows into a folder.",
         description = {"An SVG and a PNG for each picture, a CSV for each table, and report.json with each cell's state, files, time and error."},
         footer = {"", "Examples:", "  calicograph draw notebooks/harbour-light.json --out drawn",
             "  calicograph draw notebooks/harbour-light.json --out drawn --set points=16", ""})
-final class DrawCommand implements Callable<Integer> {
-
-    @Parameters(paramLabel = "NOTEBOOK", description = "The notebook's file.")
-    private Path notebook;
+final class DrawCommand extends NotebookCommand {
 
     @Option(names = "--out", required = true, paramLabel = "DIR", description = "The folder for the files; it is made if it isn't there.")
     private Path out;
 
-    @Mixin
-    private DrawingOptions options;
-
-    @Spec
-    private CommandSpec spec;
-
     @Override
-    public Integer call() {
-        PrintWriter err = spec.commandLine().getErr();
-        try (Drawing drawing = Drawing.open(notebook, options, err)) {
-            OutputFiles files = new OutputFiles(out);
-            drawing.drawAll();
-            drawing.requireDials(options.dials().keySet());
-            Map<String, CellState> states = drawing.states();
-            Map<String, List<String>> names = new LinkedHashMap<>();
-            states.forEach((id, state) -> {
-                if (state instanceof CellState.Done done) {
-                    names.put(id, files.write(id, done.exhibit()));
-                }
-            });
-            files.save("report.json", Report.of(drawing.notebook().title(), states, names, drawing.session().dials()).getBytes(StandardCharsets.UTF_8));
-            int code = drawing.tellFailures(notebook.toString(), err);
-            long drawn = states.values().stream().filter(CellState.Done.class::isInstance).count();
-            long written = names.values().stream().mapToLong(List::size).sum() + 1;
-            spec.commandLine().getOut().println(drawn + " of " + states.size() + " cells drawn, " + written + " files in " + out);
-            return code;
-        }
+    int make(Drawing drawing) {
+        OutputFiles files = new OutputFiles(out);
+        Map<String, CellState> states = drawing.states();
+        Map<String, List<String>> names = new LinkedHashMap<>();
+        states.forEach((id, state) -> {
+            if (state instanceof CellState.Done done) {
+                names.put(id, files.write(id, done.exhibit()));
+            }
+        });
+        files.save("report.json", Report.of(drawing.notebook().title(), states, names, drawing.session().dials()).getBytes(StandardCharsets.UTF_8));
+        int code = drawing.tellFailures(notebook().toString(), err());
+        long drawn = states.values().stream().filter(CellState.Done.class::isInstance).count();
+        long written = names.values().stream().mapToLong(List::size).sum() + 1;
+        out().println(drawn + " of " + states.size() + " cells drawn, " + written + " files in " + out);
+        return code;
     }
 }

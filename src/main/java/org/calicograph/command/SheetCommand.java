@@ -8,34 +8,23 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.concurrent.Callable;
 import org.calicograph.drawing.Exhibit;
 import org.calicograph.drawing.PdfWriter;
 import org.calicograph.drawing.Picture;
 import org.calicograph.session.CellState;
 import org.calicograph.wire.Dial;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 
 /** {@code sheet}: a page of variations over one or two dials. */
 @Command(
         name = "sheet",
-        mixinStandardHelpOptions = true,
-        exitCodeListHeading = "%nExit codes:%n",
-        exitCodeList = {"0:all went well", "1:a cell failed", "2:a file can't be read or written, or the command was not understood"},
         header = "Draw a page of variations over one or two dials.",
         description = {"One picture of the notebook is drawn again and again with the dials turned.",
             "Without values a dial goes through its range in at most six steps."},
         footer = {"", "Examples:", "  calicograph sheet notebooks/harbour-light.json --over points --out points.svg",
             "  calicograph sheet notebooks/harbour-light.json --over points=8,16,32 --over border=\"2,3,4\" --out sheet.png", ""})
-final class SheetCommand implements Callable<Integer> {
-
-    @Parameters(paramLabel = "NOTEBOOK", description = "The notebook's file.")
-    private Path notebook;
+final class SheetCommand extends NotebookCommand {
 
     @Option(names = "--over", required = true, paramLabel = "NAME[=V,V…]", description = "A dial to go over; once or twice.")
     private List<String> over;
@@ -46,50 +35,47 @@ final class SheetCommand implements Callable<Integer> {
     @Option(names = "--cell", paramLabel = "ID", description = "The cell whose picture it is (default: the last one with a picture).")
     private String cell;
 
-    @Mixin
-    private DrawingOptions options;
-
-    @Spec
-    private CommandSpec spec;
+    private String ending() {
+        return out.getFileName().toString().toLowerCase(Locale.ROOT).replaceAll(".*\\.", "");
+    }
 
     @Override
-    public Integer call() {
+    void requireOptions() {
         if (over.size() > 2) {
             throw new Refusal(Refusal.FILE, "a sheet goes over one or two dials, not " + over.size() + "; leave out --over " + over.get(2));
         }
-        String ending = out.getFileName().toString().toLowerCase(Locale.ROOT).replaceAll(".*\\.", "");
-        if (!List.of("svg", "png", "pdf").contains(ending)) {
+        if (!List.of("svg", "png", "pdf").contains(ending())) {
             throw new Refusal(Refusal.FILE, out + ": a sheet is an .svg, .png or .pdf file; give --out such a name");
         }
-        try (Drawing drawing = Drawing.open(notebook, options, spec.commandLine().getErr())) {
-            drawing.drawAll();
-            drawing.requireDials(options.dials().keySet());
-            drawing.requireDials(over.stream().map(SheetCommand::name).toList());
-            String chosen = chosenCell(drawing);
-            List<Dial> first = values(drawing, over.get(0));
-            List<Dial> second = over.size() == 2 ? values(drawing, over.get(1)) : List.of();
-            List<VariationSheet.Entry> entries = new ArrayList<>();
-            for (Dial row : second.isEmpty() ? first.subList(0, 1) : second) {
-                for (Dial column : first) {
-                    Map<String, String> turned = new LinkedHashMap<>();
-                    turned.put(column.name(), column.text());
-                    if (!second.isEmpty()) {
-                        turned.put(row.name(), row.text());
-                    }
-                    drawing.turn(turned);
-                    entries.add(new VariationSheet.Entry(turned, picture(drawing.session().state(chosen)), trouble(drawing.session().state(chosen))));
+    }
+
+    @Override
+    int make(Drawing drawing) {
+        drawing.requireDials(over.stream().map(SheetCommand::name).toList());
+        String chosen = chosenCell(drawing);
+        List<Dial> first = values(drawing, over.get(0));
+        List<Dial> second = over.size() == 2 ? values(drawing, over.get(1)) : List.of();
+        List<VariationSheet.Entry> entries = new ArrayList<>();
+        for (Dial row : second.isEmpty() ? first.subList(0, 1) : second) {
+            for (Dial column : first) {
+                Map<String, String> turned = new LinkedHashMap<>();
+                turned.put(column.name(), column.text());
+                if (!second.isEmpty()) {
+                    turned.put(row.name(), row.text());
                 }
+                drawing.turn(turned);
+                entries.add(new VariationSheet.Entry(turned, picture(drawing.session().state(chosen)), trouble(drawing.session().state(chosen))));
             }
-            int columns = second.isEmpty() && first.size() > 4 ? (int) Math.ceil(Math.sqrt(first.size())) : first.size();
-            Picture sheet = VariationSheet.of(drawing.notebook().title(), entries, columns);
-            OutputFiles.save(out, switch (ending) {
-                case "svg" -> OutputFiles.svg(sheet);
-                case "png" -> OutputFiles.png(sheet, 2000);
-                default -> PdfWriter.write(sheet);
-            });
-            spec.commandLine().getOut().println(entries.size() + " variations of cell " + chosen + " in " + out);
-            return entries.stream().anyMatch(e -> e.picture().isEmpty()) ? Refusal.CELL : 0;
         }
+        int columns = second.isEmpty() && first.size() > 4 ? (int) Math.ceil(Math.sqrt(first.size())) : first.size();
+        Picture sheet = VariationSheet.of(drawing.notebook().title(), entries, columns);
+        OutputFiles.save(out, switch (ending()) {
+            case "svg" -> OutputFiles.svg(sheet);
+            case "png" -> OutputFiles.png(sheet, 2000);
+            default -> PdfWriter.write(sheet);
+        });
+        out().println(entries.size() + " variations of cell " + chosen + " in " + out);
+        return entries.stream().anyMatch(e -> e.picture().isEmpty()) ? Refusal.CELL : 0;
     }
 
     private static String name(String over) {
@@ -124,7 +110,7 @@ final class SheetCommand implements Callable<Integer> {
             last = picture(each.getValue()).isPresent() ? each.getKey() : last;
         }
         if (last == null) {
-            throw new Refusal(Refusal.FILE, notebook + ": no cell shows a picture; a sheet needs one");
+            throw new Refusal(Refusal.FILE, notebook() + ": no cell shows a picture; a sheet needs one");
         }
         return last;
     }
