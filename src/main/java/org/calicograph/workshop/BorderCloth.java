@@ -60,7 +60,7 @@ public record BorderCloth(Length width, List<Length> pieces, CuttingRules rules)
         return pieces.stream().reduce(Length.ZERO, Length::plus);
     }
 
-    /** One way; strips are joined into one run, and the pieces cut from it one after another. */
+    /** One way; what is left of a strip begins the next piece. */
     public Amount amount(Way way) {
         if (way == Way.LENGTHWISE) {
             int abreast = (int) (rules.usableWidth().units() / width.units());
@@ -71,12 +71,36 @@ public record BorderCloth(Length width, List<Length> pieces, CuttingRules rules)
             }
             return new Amount(way, pieces.size(), 0, cloth);
         }
-        Length lost = way == Way.STRAIGHT_JOINS ? rules.seam().times(2) : width;
-        int strips = 1;
-        for (Length run = rules.usableWidth(); run.compareTo(total()) < 0; run = run.plus(rules.usableWidth()).minus(lost)) {
-            strips++;
+        StripJoins joins = joined(way);
+        return new Amount(way, joins.strips().size(), joins.joins(), width.times((long) joins.strips().size()));
+    }
+
+    /**
+     * Which parts each piece is joined from.
+     *
+     * @throws IllegalArgumentException if the way is along the selvage, where nothing is joined
+     */
+    public StripJoins joined(Way way) {
+        if (way == Way.LENGTHWISE) {
+            throw new IllegalArgumentException("nothing is joined along the selvage; ask for STRAIGHT_JOINS or DIAGONAL_JOINS");
         }
-        return new Amount(way, strips, strips - 1, width.times((long) strips));
+        return StripJoins.of(this, way);
+    }
+
+    /** What two strips lose where they are joined. */
+    Length lost(Way way) {
+        return way == Way.STRAIGHT_JOINS ? rules.seam().times(2) : width;
+    }
+
+    /** A length of strips, of this width, that no joining goes below: each piece with the seams that it can't do without. */
+    Length leastJoined(Way way) {
+        Length more = rules.usableWidth().minus(lost(way));
+        Length least = Length.ZERO;
+        for (Length piece : pieces) {
+            long parts = Math.max(1, (long) Math.ceil(piece.minus(lost(way)).ratioTo(more) - 1e-9));
+            least = least.plus(piece).plus(lost(way).times(parts - 1));
+        }
+        return least;
     }
 
     public Table table() {
@@ -95,7 +119,7 @@ public record BorderCloth(Length width, List<Length> pieces, CuttingRules rules)
     @Override
     public Exhibit show() {
         return Exhibit.several(Exhibit.of(table()), Exhibit.words("Along the selvage cloth stretches least and there is no join; across "
-                + "takes less cloth. A diagonal join shows less than a straight one. A cutting plan lays borders along the selvage. "
+                + "takes less cloth. A diagonal join shows less than a straight one. A cutting plan takes whichever way needs the least cloth, or the one asked for. "
                 + Cutting.CAUTION));
     }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.calicograph.drawing.Drawable;
 import org.calicograph.drawing.Exhibit;
 import org.calicograph.drawing.Table;
@@ -12,22 +13,21 @@ import org.calicograph.measure.Length;
 import org.calicograph.quilt.Applique;
 import org.calicograph.quilt.Patchwork;
 import org.calicograph.quilt.Quilt;
-import org.calicograph.workshop.layout.Blank;
 import org.calicograph.workshop.layout.CutStepsPicture;
-import org.calicograph.workshop.layout.Layout;
 import org.calicograph.workshop.layout.LayoutPicture;
 import org.calicograph.workshop.layout.LayoutSearch;
-import org.calicograph.workshop.pieces.CutMethod;
 import org.calicograph.workshop.pieces.CuttingRules;
 import org.calicograph.workshop.pieces.Piece;
 import org.calicograph.workshop.pieces.Pieces;
 
 /**
- * What to cut for a top, fabric by fabric.
+ * What to cut for a top, fabric by fabric. Pieces longer than the cloth is wide are cut in one length along the
+ * selvage or joined from strips across, whichever takes less of the fabric; {@link #borders} asks for one way.
  *
- * @param title what it is for
+ * @param title  what it is for
+ * @param search how layouts were looked for
  */
-public record Cutting(String title, CuttingRules rules, List<FabricCut> fabrics) implements Drawable {
+public record Cutting(String title, CuttingRules rules, List<FabricCut> fabrics, LayoutSearch search) implements Drawable {
 
     /** Goes with every cutting plan. */
     public static final String CAUTION = "A rotary cutter is a razor: close its guard after every cut, cut away from "
@@ -82,37 +82,49 @@ public record Cutting(String title, CuttingRules rules, List<FabricCut> fabrics)
         List<FabricCut> cuts = new ArrayList<>();
         for (List<Piece> pieces : byFabric.values()) {
             Fabric fabric = pieces.get(0).fabric();
-            Layout layout = search.lay(rules.usableWidth(), blanks(pieces, rules, !directed.contains(fabric)));
-            cuts.add(new FabricCut(fabric, pieces, layout, Yardage.of(layout.length(), layout.bound(), rules)));
+            cuts.add(FabricCut.of(fabric, pieces, directed.contains(fabric), rules, search, Optional.empty()));
         }
-        return new Cutting(title, rules, cuts);
+        return new Cutting(title, rules, cuts, search);
     }
 
-    private static List<Blank> blanks(List<Piece> pieces, CuttingRules rules, boolean turnable) {
-        List<Blank> blanks = new ArrayList<>();
-        for (Piece p : pieces) {
-            for (CutMethod.Run run : p.method().runs(p.count(), rules.usableWidth())) {
-                blanks.add(new Blank(p.letter(), run.across(), run.along(), turnable));
-            }
+    /**
+     * The same with borders and other long strips cut in the given way from every fabric.
+     *
+     * @throws IllegalArgumentException if they can't lie along the selvage since the print would be turned
+     */
+    public Cutting borders(BorderCloth.Way way) {
+        return new Cutting(title, rules, fabrics.stream().map(f -> f.borders(way, rules, search)).toList(), search);
+    }
+
+    /**
+     * The same for one fabric alone.
+     *
+     * @throws IllegalArgumentException if nothing is cut from it, naming the fabrics that there are
+     */
+    public Cutting borders(Fabric fabric, BorderCloth.Way way) {
+        List<String> names = fabrics.stream().map(f -> f.fabric().name()).toList();
+        if (!names.contains(fabric.name())) {
+            throw new IllegalArgumentException("nothing is cut from " + fabric.name() + "; name one of " + String.join(", ", names));
         }
-        return blanks;
+        return new Cutting(title, rules, fabrics.stream().map(f -> f.fabric().name().equals(fabric.name()) ? f.borders(way, rules, search) : f)
+                .toList(), search);
     }
 
     /** The same cut in strips throughout, also where that takes more cloth. */
     public Cutting inStrips() {
-        return new Cutting(title, rules, fabrics.stream().map(f -> f.ofStrips(rules)).toList());
+        return new Cutting(title, rules, fabrics.stream().map(f -> f.ofStrips(rules)).toList(), search);
     }
 
     /** What to buy, a row for each fabric. */
     public Table shopping() {
         Table table = Table.of("Fabric for " + title + ", " + rules.text(rules.usableWidth()) + " usable width", "Fabric", "Buy", "Laid",
                 "No layout below", "Why", "Over it",
-                "No less to buy than");
+                "No less to buy than", "Long strips");
         for (FabricCut f : fabrics) {
             table = table.row(f.fabric().name(), f.yardage().asked(rules), rules.text(f.layout().length().roundedUpTo(rules.rulerStep())),
                     rules.text(f.layout().bound().length().roundedTo(rules.rulerStep().dividedBy(4))), f.layout().bound().reason(),
                     String.format(java.util.Locale.ROOT, "%.1f %%", 100 * f.layout().overBound()),
-                    f.yardage().isLeast() ? "as bought: proved least" : Yardage.asked(f.yardage().least(), rules));
+                    f.yardage().isLeast() ? "as bought: proved least" : Yardage.asked(f.yardage().least(), rules), f.choice());
         }
         return table;
     }

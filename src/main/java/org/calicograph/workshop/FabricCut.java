@@ -1,22 +1,81 @@
 package org.calicograph.workshop;
 
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import org.calicograph.drawing.Table;
 import org.calicograph.fabric.Fabric;
 import org.calicograph.measure.Area;
 import org.calicograph.measure.Length;
 import org.calicograph.workshop.layout.Layout;
+import org.calicograph.workshop.layout.LayoutSearch;
+import org.calicograph.workshop.layout.LengthBound;
 import org.calicograph.workshop.layout.StripLayout;
 import org.calicograph.workshop.pieces.CutMethod;
 import org.calicograph.workshop.pieces.CuttingRules;
 import org.calicograph.workshop.pieces.Dimension;
 import org.calicograph.workshop.pieces.Piece;
 
-/** Everything cut from one fabric. */
-public record FabricCut(Fabric fabric, List<Piece> pieces, Layout layout, Yardage yardage) {
+/**
+ * Everything cut from one fabric.
+ *
+ * @param directed true if its print must stand the way it does in the quilt
+ * @param joins    how long pieces are joined, by width; none if nothing is joined
+ * @param choice   how long pieces are cut and what the other way would take, in words; empty if there are none
+ */
+public record FabricCut(Fabric fabric, List<Piece> pieces, boolean directed, Layout layout, Yardage yardage, List<StripJoins> joins,
+                        String choice) {
 
     public FabricCut {
         pieces = List.copyOf(pieces);
+        joins = List.copyOf(joins);
+    }
+
+    /** @param asked the way to cut long pieces; if empty, the one that takes less cloth, in one length where both take as much */
+    static FabricCut of(Fabric fabric, List<Piece> pieces, boolean directed, CuttingRules rules, LayoutSearch search, Optional<BorderCloth.Way> asked) {
+        LongStrips strips = LongStrips.of(pieces, directed, rules);
+        Length width = rules.usableWidth();
+        BorderCloth.Way joint = asked.filter(w -> w != BorderCloth.Way.LENGTHWISE).orElse(BorderCloth.Way.STRAIGHT_JOINS);
+        if (strips.isEmpty() || asked.equals(Optional.of(BorderCloth.Way.LENGTHWISE)) && strips.mustBeJoined()) {
+            Layout layout = search.lay(width, strips.whole());
+            return new FabricCut(fabric, pieces, directed, layout, Yardage.of(layout.length(), layout.bound(), rules), List.of(), "");
+        }
+        Layout joined = search.lay(width, strips.joined(joint));
+        LengthBound leastJoined = strips.leastJoined(joint);
+        List<StripJoins> joins = strips.cloths().stream().map(c -> c.joined(joint)).toList();
+        if (strips.mustBeJoined()) {
+            return new FabricCut(fabric, pieces, directed, joined, Yardage.of(joined.length(), leastJoined, rules), joins,
+                    joinedFrom(joins) + ", so that the print keeps its direction");
+        }
+        Layout whole = search.lay(width, strips.whole());
+        LengthBound least = asked.isEmpty() ? LengthBound.shorter(leastJoined, whole.bound())
+                : asked.get() == BorderCloth.Way.LENGTHWISE ? whole.bound() : leastJoined;
+        Yardage across = Yardage.of(joined.length(), least, rules);
+        Yardage along = Yardage.of(whole.length(), least, rules);
+        boolean join = asked.map(w -> w != BorderCloth.Way.LENGTHWISE).orElse(across.toBuy().compareTo(along.toBuy()) < 0);
+        return join
+                ? new FabricCut(fabric, pieces, directed, joined, across, joins,
+                        joinedFrom(joins) + "; " + takes("in one length they", along, across, rules))
+                : new FabricCut(fabric, pieces, directed, whole, along, List.of(),
+                        "in one length along the selvage; " + takes(joinedFrom(joins) + " they", across, along, rules));
+    }
+
+    private static String joinedFrom(List<StripJoins> joins) {
+        int strips = joins.stream().mapToInt(j -> j.strips().size()).sum();
+        return "joined " + (joins.get(0).way() == BorderCloth.Way.STRAIGHT_JOINS ? "straight" : "diagonally") + " from " + strips + " strips across";
+    }
+
+    private static String takes(String what, Yardage other, Yardage chosen, CuttingRules rules) {
+        int order = other.toBuy().compareTo(chosen.toBuy());
+        return what + " would take " + (order == 0 ? "as much"
+                : Yardage.asked(other.toBuy().minus(chosen.toBuy()).abs(), rules) + (order > 0 ? " more" : " less"));
+    }
+
+    /** The same with its long pieces cut in another way; if there are none, the same. */
+    FabricCut borders(BorderCloth.Way way, CuttingRules rules, LayoutSearch search) {
+        return choice.isEmpty() ? this : of(fabric, pieces, directed, rules, search, Optional.of(way));
     }
 
     /** The area of the cloth used by the layout. */
@@ -56,11 +115,11 @@ public record FabricCut(Fabric fabric, List<Piece> pieces, Layout layout, Yardag
     /** This with its strips as the layout, and what they have one buy. */
     FabricCut ofStrips(CuttingRules rules) {
         Layout strips = inStrips().layout();
-        return new FabricCut(fabric, pieces, strips, bought(strips, rules));
+        return new FabricCut(fabric, pieces, directed, strips, bought(strips, rules), joins, choice);
     }
 
     private Yardage bought(Layout other, CuttingRules rules) {
-        return Yardage.of(other.length(), layout.bound(), rules);
+        return Yardage.of(other.length(), yardage.bound(), rules);
     }
 
     /** The strips in the order of cutting: how many, how wide, and what each is cut into. */
@@ -87,12 +146,36 @@ public record FabricCut(Fabric fabric, List<Piece> pieces, Layout layout, Yardag
         Table table = Table.of("Cutting: " + fabric.name(), "Piece", "Pieces", "Shape", "Finished", "Cut from", "Exact", "How");
         for (Piece p : pieces) {
             CutMethod m = p.method();
-            boolean template = m instanceof CutMethod.Template || m instanceof CutMethod.Laid;
-            String from = template ? "template " + p.letter() : sizes(m.dimensions(), rules, false);
-            String exact = template ? "" : sizes(m.dimensions(), rules, true);
-            table = table.row(p.letter(), p.count(), m.shape(), p.size(rules), count(p, rules) + from, exact, m.instruction());
+            String from = p.isCutByRuler() ? sizes(m.dimensions(), rules, false) : "template " + p.letter();
+            String exact = p.isCutByRuler() ? sizes(m.dimensions(), rules, true) : "";
+            table = table.row(p.letter(), p.count(), m.shape(), p.size(rules), count(p, rules) + from, exact, joining(p, rules) + m.instruction());
         }
         return table;
+    }
+
+    /** Which parts a long piece is joined from before it is cut, in words; empty for others. */
+    private String joining(Piece p, CuttingRules rules) {
+        List<Length> lengths = LongStrips.of(List.of(p), directed, rules).strips().stream().map(LongStrips::length).distinct().toList();
+        Map<String, Integer> ways = new LinkedHashMap<>();
+        int near = 0;
+        for (StripJoins join : joins) {
+            for (StripJoins.Joined piece : join.pieces()) {
+                if (lengths.contains(piece.length()) && ways.merge(parts(piece, rules), 1, Integer::sum) > 0) {
+                    near += piece.near();
+                }
+            }
+        }
+        if (ways.isEmpty()) {
+            return "";
+        }
+        List<String> each = new ArrayList<>();
+        ways.forEach((parts, n) -> each.add(n == 1 ? parts : n + " of " + parts));
+        return "First join strips " + (joins.get(0).way() == BorderCloth.Way.STRAIGHT_JOINS ? "with straight seams" : "with diagonal seams") + ": "
+                + String.join("; ", each) + "." + (near == 0 ? " " : " A seam lies near a corner or the middle: moving it takes a strip more. ");
+    }
+
+    private static String parts(StripJoins.Joined piece, CuttingRules rules) {
+        return String.join(" + ", piece.parts().stream().map(part -> rules.text(part.roundedUpTo(rules.rulerStep()))).toList());
     }
 
     private static String count(Piece p, CuttingRules rules) {

@@ -3,6 +3,11 @@ package org.calicograph.workshop;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Random;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
 import org.calicograph.measure.Length;
 import org.calicograph.workshop.BorderCloth.Way;
 import org.calicograph.workshop.pieces.CuttingRules;
@@ -31,11 +36,14 @@ class BorderClothTest {
                 .containsOnly(Length.inches("35 1/2"));
     }
 
-    /** By hand: 9 x 40 - 8 x 1/2 = 356 in covers 338, 8 strips give 316 1/2; 10 x 40 - 9 x 6 1/2 = 341 1/2 in covers it too. */
+    /**
+     * By hand: 9 x 40 - 8 x 1/2 = 356 in covers 338, 8 strips give 316 1/2; 10 x 40 - 9 x 6 1/2 = 341 1/2 in covers it too,
+     * with a seam less than in one run, as one of the four pieces begins with a strip of its own.
+     */
     @Test
     void joins_cost_their_allowance() {
         assertThat(butted().amount(Way.STRAIGHT_JOINS)).isEqualTo(new BorderCloth.Amount(Way.STRAIGHT_JOINS, 9, 8, Length.inches("58 1/2")));
-        assertThat(butted().amount(Way.DIAGONAL_JOINS)).isEqualTo(new BorderCloth.Amount(Way.DIAGONAL_JOINS, 10, 9, Length.inches(65)));
+        assertThat(butted().amount(Way.DIAGONAL_JOINS)).isEqualTo(new BorderCloth.Amount(Way.DIAGONAL_JOINS, 10, 8, Length.inches(65)));
     }
 
     @Test
@@ -47,5 +55,48 @@ class BorderClothTest {
     void a_border_too_wide_to_join_is_refused() {
         assertThatThrownBy(() -> BorderCloth.butted(Length.inches(70), Length.inches(86), Length.inches(30), RULES))
                 .hasMessageContaining("at most half as wide as the cloth");
+    }
+
+    /** By hand: of 82 in from 40 in strips, a seam after 40 in would lie 1 in from the middle; after 38 1/4 in it lies 3 in off. */
+    @Test
+    void a_seam_keeps_clear_of_the_middle_where_no_strip_more_is_needed() {
+        StripJoins joins = new BorderCloth(Length.inches("1 1/2"), List.of(Length.inches(78)), RULES).joined(Way.STRAIGHT_JOINS);
+        assertThat(joins.strips()).hasSize(2);
+        assertThat(joins.near()).isEqualTo(1);
+        StripJoins spare = new BorderCloth(Length.inches("1 1/2"), List.of(Length.inches(82)), RULES).joined(Way.STRAIGHT_JOINS);
+        assertThat(spare.near()).isZero();
+        assertThat(spare.pieces().get(0).parts()).containsExactly(Length.inches("38 1/4"), Length.inches(40), Length.inches("4 3/4"));
+    }
+
+    @Property(tries = 200)
+    void parts_make_up_their_piece_and_strips_are_the_fewest(@ForAll Random random) {
+        List<Length> pieces = new ArrayList<>();
+        for (int i = 0; i < 1 + random.nextInt(8); i++) {
+            pieces.add(Length.inches(8L * (41 + random.nextInt(70)) + random.nextInt(8), 8));
+        }
+        BorderCloth cloth = new BorderCloth(Length.inches(3 + random.nextInt(16), 2), pieces, RULES);
+        for (Way way : List.of(Way.STRAIGHT_JOINS, Way.DIAGONAL_JOINS)) {
+            Length lost = way == Way.STRAIGHT_JOINS ? Length.inches(1, 2) : cloth.width();
+            StripJoins joins = cloth.joined(way);
+            Length used = Length.ZERO;
+            Length parts = Length.ZERO;
+            for (Length strip : joins.strips()) {
+                assertThat(strip).isLessThanOrEqualTo(RULES.usableWidth());
+                used = used.plus(strip);
+            }
+            for (StripJoins.Joined piece : joins.pieces()) {
+                Length sum = piece.parts().stream().reduce(Length.ZERO, Length::plus);
+                assertThat(sum.minus(lost.times((long) piece.joins()))).isEqualTo(piece.length());
+                parts = parts.plus(sum);
+            }
+            assertThat(joins.pieces().stream().map(StripJoins.Joined::length)).isEqualTo(pieces);
+            assertThat(used).isEqualTo(parts).isGreaterThanOrEqualTo(cloth.leastJoined(way));
+            // One run joined and cut anywhere can't take more strips by more than what a seam at a piece's very end costs.
+            int run = 1;
+            for (Length at = RULES.usableWidth(); at.compareTo(cloth.total()) < 0; at = at.plus(RULES.usableWidth()).minus(lost)) {
+                run++;
+            }
+            assertThat(joins.strips().size()).isBetween(run - 1, run + 1);
+        }
     }
 }

@@ -1,6 +1,7 @@
 package org.calicograph.workshop;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
@@ -13,6 +14,8 @@ import net.jqwik.api.Property;
 import org.assertj.core.api.SoftAssertions;
 import org.calicograph.fabric.Fabric;
 import org.calicograph.measure.Length;
+import org.calicograph.quilt.Border;
+import org.calicograph.quilt.Medallion;
 import org.calicograph.quilt.Quilt;
 import org.calicograph.workshop.layout.Blank;
 import org.calicograph.workshop.layout.Layout;
@@ -72,11 +75,7 @@ class CuttingTest {
         Cutting cutting = Cutting.of(quilt);
         double sewn = 0;
         for (FabricCut f : cutting.fabrics()) {
-            List<Blank> asked = new ArrayList<>();
-            for (Piece p : f.pieces()) {
-                p.method().runs(p.count(), cutting.rules().usableWidth())
-                        .forEach(r -> asked.add(new Blank(p.letter(), r.across(), r.along(), true)));
-            }
+            List<Blank> asked = asked(f, cutting.rules());
             LegalCut.check(f.layout(), asked);
             LegalCut.check(f.inStrips().layout(), asked);
             // Strips are cut by where they have one buy no more.
@@ -89,6 +88,67 @@ class CuttingTest {
         }
         assertThat(sewn).isCloseTo(quilt.top().outline().area().squareInches(), within(1e-3));
         assertThat(cutting.fabrics().stream().flatMap(f -> f.pieces().stream()).mapToInt(Piece::count).sum()).isEqualTo(quilt.patches().size());
+    }
+
+    /** Strips across for what is joined, after checking that they make up the long pieces; every other piece as it is. */
+    private static List<Blank> asked(FabricCut f, CuttingRules rules) {
+        List<Blank> asked = new ArrayList<>();
+        List<Length> joined = new ArrayList<>();
+        for (StripJoins join : f.joins()) {
+            join.pieces().forEach(piece -> joined.add(piece.length()));
+        }
+        List<Length> widths = new ArrayList<>();
+        List<String> names = new ArrayList<>();
+        for (Piece p : f.pieces()) {
+            for (var run : p.method().runs(p.count(), rules.usableWidth())) {
+                if (joined.remove(Length.max(run.across(), run.along()))) {
+                    widths.add(Length.min(run.across(), run.along()));
+                    names.add(p.letter());
+                } else {
+                    asked.add(new Blank(p.letter(), run.across(), run.along(), true));
+                }
+            }
+        }
+        assertThat(joined).isEmpty();
+        assertThat(widths.stream().distinct()).as("one border in a quilt of this kind").hasSizeLessThanOrEqualTo(1);
+        for (StripJoins join : f.joins()) {
+            join.strips().forEach(s -> asked.add(Blank.of(String.join("+", names.stream().distinct().toList()), s, widths.get(0))));
+        }
+        return asked;
+    }
+
+    private static Cutting narrowBorder() {
+        Quilt quilt = Medallion.around(GeneratedQuilt.of(new Random(3)).top())
+                .with(Border.plain(Fabric.of("tar", "#222222"), Length.inches(1))).bound(Fabric.of("tar", "#222222"));
+        return Cutting.of(quilt);
+    }
+
+    private static FabricCut tar(Cutting cutting) {
+        return cutting.fabrics().stream().filter(f -> f.fabric().name().equals("tar")).findFirst().orElseThrow();
+    }
+
+    /** Common practice: narrow borders in a fabric of their own are joined from strips across the cloth. */
+    @Test
+    void a_narrow_border_alone_is_joined_since_that_takes_less_cloth() {
+        Cutting cutting = narrowBorder();
+        FabricCut joined = tar(cutting);
+        FabricCut whole = tar(cutting.borders(joined.fabric(), BorderCloth.Way.LENGTHWISE));
+        FabricCut slanted = tar(cutting.borders(BorderCloth.Way.DIAGONAL_JOINS));
+        assertThat(joined.joins()).hasSize(1);
+        assertThat(joined.yardage().toBuy()).isLessThan(whole.yardage().toBuy());
+        assertThat(whole.joins()).isEmpty();
+        assertThat(slanted.joins().get(0).way()).isEqualTo(BorderCloth.Way.DIAGONAL_JOINS);
+        assertThat(joined.choice()).matches("joined straight from \\d+ strips across; in one length they would take .* yd more");
+        assertThat(whole.choice()).startsWith("in one length along the selvage; joined straight from ").endsWith(" less");
+        assertThat(cutting.shopping().toString()).contains(joined.choice());
+        assertThat(joined.table(cutting.rules()).toString()).contains("First join strips with straight seams: ");
+        assertThat(joined.areaCut().squareInches()).isGreaterThanOrEqualTo(joined.areaSewn().squareInches());
+    }
+
+    @Test
+    void another_fabric_than_those_cut_is_refused_with_their_names() {
+        assertThatThrownBy(() -> narrowBorder().borders(Fabric.of("salt", "#ffffff"), BorderCloth.Way.LENGTHWISE))
+                .hasMessageStartingWith("nothing is cut from salt; name one of ").hasMessageContaining("tar");
     }
 
     /**

@@ -136,6 +136,16 @@ public record LengthBound(Length length, String reason) {
         return new Length(Math.max(1, sums.length() - 1) * unit);
     }
 
+    /** The one that says more. */
+    public static LengthBound longer(LengthBound a, LengthBound b) {
+        return a.length().compareTo(b.length()) >= 0 ? a : b;
+    }
+
+    /** The one that holds whichever of two ways is taken. */
+    public static LengthBound shorter(LengthBound a, LengthBound b) {
+        return a.length().compareTo(b.length()) <= 0 ? a : b;
+    }
+
     static long gcd(long a, long b) {
         return b == 0 ? a : gcd(b, a % b);
     }

@@ -28,6 +28,11 @@ public record Piece(String letter, Fabric fabric, Region finished, CutMethod met
         return patches.size();
     }
 
+    /** True if no template is needed. */
+    public boolean isCutByRuler() {
+        return !(method instanceof CutMethod.Template || method instanceof CutMethod.Laid);
+    }
+
     /** The cutting line, with the seam allowance on; a shape to be laid on a ground has its own allowance instead. */
     public Region cutOutline(Length seam) {
         if (method instanceof CutMethod.Laid laid) {
