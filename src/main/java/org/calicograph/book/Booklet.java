@@ -18,6 +18,7 @@ import org.calicograph.workshop.Estimate;
 import org.calicograph.workshop.FabricCut;
 import org.calicograph.workshop.Finishing;
 import org.calicograph.workshop.Rates;
+import org.calicograph.workshop.Laying;
 import org.calicograph.workshop.SewingPlan;
 import org.calicograph.workshop.Stage;
 import org.calicograph.workshop.layout.LayoutPicture;
@@ -149,8 +150,16 @@ public record Booklet(Quilt quilt, CuttingRules rules, Paper paper) implements D
         flow.paragraph("Sew alike units one after another without cutting the thread between them. Press each seam before the "
                 + "next one crosses it, the way its arrow points. A letter is a piece, and 'unit 3' is what step 3 made.");
         flow.caution(SewingPlan.CAUTION);
-        for (Stage s : SewingPlan.of(quilt.title(), quilt.top(), rules).stages()) {
+        SewingPlan plan = SewingPlan.of(quilt.title(), quilt.top(), rules);
+        for (Stage s : plan.stages()) {
             stage(flow, s);
+        }
+        for (SewingPlan.Laid l : plan.layings()) {
+            flow.heading(l.caption(), 3.6);
+            flow.picture(l.laying().placement(), 2.8, 4.8, "");
+            flow.table(l.laying().table(), 0.12, 0.22, 0.22, 0.22, 0.22);
+            flow.paragraph(Laying.ORDER);
+            flow.caution(Laying.CAUTION);
         }
     }
 

@@ -28,7 +28,7 @@ import org.calicograph.workshop.pieces.Pieces;
 public record Templates(String title, List<Template> templates, Paper paper, boolean mirrored) implements Drawable {
 
     /** A turning allowance for appliqué (common practice: 3/16 to 1/4 in). */
-    public static final Length TURNING = Length.inches(3, 16);
+    public static final Length TURNING = Pieces.TURN_UNDER;
     /** As much as pages overlap, so that nothing shows on the page beside its own. */
     private static final double GAP = 0.5;
 

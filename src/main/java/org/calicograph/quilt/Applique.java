@@ -2,6 +2,8 @@ package org.calicograph.quilt;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
 import org.calicograph.fabric.Fabric;
 import org.calicograph.fabric.Role;
 import org.calicograph.geometry.Box;
@@ -81,11 +83,28 @@ public record Applique(String name, Patchwork ground, List<Patch> laid) {
         return new Applique(name, ground.with(role, fabric), laid.stream().map(p -> p.role().equals(role) ? p.in(fabric) : p).toList());
     }
 
+    /** As a block of it is turned, mirrored or scaled: the ground's top left corner stays at the origin. */
+    Applique transformed(Transform t) {
+        Point corner = ground.outline().transformed(t).bounds().topLeft();
+        Transform onto = t.then(Transform.move(-corner.x(), -corner.y()));
+        return new Applique(name, ground.transformed(t), laid.stream().map(p -> p.transformed(onto)).toList());
+    }
+
+    Applique recoloured(Function<Patch, Fabric> choice) {
+        return new Applique(name, ground.recoloured(choice), laid.stream().map(p -> p.in(choice.apply(p))).toList());
+    }
+
+    /** In new roles, if the ground is a block. */
+    Optional<Applique> withRoles(Function<Patch, Role> choice) {
+        return ground instanceof Block block ? Optional.of(new Applique(name, block.withRoles(choice),
+                laid.stream().map(p -> Patch.of(p.id(), choice.apply(p), p.shape())).toList())) : Optional.empty();
+    }
+
     /**
      * What shows when all is laid, as a block whose patches cover its outline: for settings, colours and
      * quilting. Where a shape lies within one patch of the ground and under no other, its edge stays the
      * curve that it is; elsewhere edges are polygons within {@link Region#ACCURACY}. What is to be cut and
-     * sewn is known by the appliqué, not by this block.
+     * sewn is not what shows; the block remembers this appliqué for that.
      */
     public Block block() {
         List<Patch> shown = new ArrayList<>();
@@ -95,7 +114,7 @@ public record Applique(String name, Patchwork ground, List<Patch> laid) {
         for (int i = 0; i < all.size(); i++) {
             shown.addAll(visible(all.get(i), all.subList(Math.max(i + 1, first), all.size())));
         }
-        return Block.of(name, ground.outline(), shown);
+        return Block.of(this, shown);
     }
 
     private static List<Patch> visible(Patch patch, List<Patch> above) {

@@ -3,6 +3,7 @@ package org.calicograph.quilt;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import org.calicograph.fabric.Fabric;
@@ -18,11 +19,31 @@ public final class Block implements Patchwork {
     private final String name;
     private final Region outline;
     private final List<Patch> patches;
+    private final Optional<Applique> applique;
 
     private Block(String name, Region outline, List<Patch> patches) {
+        this(name, outline, patches, Optional.empty());
+    }
+
+    private Block(String name, Region outline, List<Patch> patches, Optional<Applique> applique) {
         this.name = name;
         this.outline = outline;
         this.patches = List.copyOf(patches);
+        this.applique = applique;
+    }
+
+    /** What shows of an appliqué. */
+    static Block of(Applique applique, List<Patch> shown) {
+        Block block = of(applique.name(), applique.ground().outline(), shown);
+        return new Block(block.name, block.outline, block.patches, Optional.of(applique));
+    }
+
+    /**
+     * The ground and the shapes that this block is what shows of, if it is not pieced: they are what is cut
+     * and sewn. A block that is trimmed or set in a ground of its own no longer knows.
+     */
+    public Optional<Applique> applique() {
+        return applique;
     }
 
     /**
@@ -73,8 +94,9 @@ public final class Block implements Patchwork {
                 : moved(Transform.move(-box.left(), -box.top()));
     }
 
+    /** Off the origin for a while; an appliqué knows its own place. */
     Block moved(Transform t) {
-        return new Block(name, outline.transformed(t), patches.stream().map(p -> p.transformed(t)).toList());
+        return new Block(name, outline.transformed(t), patches.stream().map(p -> p.transformed(t)).toList(), applique);
     }
 
     @Override
@@ -100,7 +122,8 @@ public final class Block implements Patchwork {
     @Override
     public Block transformed(Transform t) {
         Assembly.requireEven(name, t);
-        return moved(t).atOrigin();
+        Block there = moved(t).atOrigin();
+        return new Block(name, there.outline, there.patches, applique.map(a -> a.transformed(t)));
     }
 
     @Override
@@ -120,7 +143,7 @@ public final class Block implements Patchwork {
 
     @Override
     public Block recoloured(Function<Patch, Fabric> choice) {
-        return new Block(name, outline, patches.stream().map(p -> p.in(choice.apply(p))).toList());
+        return new Block(name, outline, patches.stream().map(p -> p.in(choice.apply(p))).toList(), applique.map(a -> a.recoloured(choice)));
     }
 
     @Override
@@ -135,7 +158,7 @@ public final class Block implements Patchwork {
 
     @Override
     public Block named(String other) {
-        return new Block(other, outline, patches);
+        return new Block(other, outline, patches, applique.map(a -> new Applique(other, a.ground(), a.laid())));
     }
 
     /**
@@ -156,12 +179,13 @@ public final class Block implements Patchwork {
     /** The same block with every patch in a new role and that role's cloth. */
     public Block withRoles(Function<Patch, Role> choice) {
         return new Block(name, outline, patches.stream()
-                .map(p -> Patch.of(p.id(), choice.apply(p), p.shape())).toList());
+                .map(p -> Patch.of(p.id(), choice.apply(p), p.shape())).toList(), applique.flatMap(a -> a.withRoles(choice)));
     }
 
     @Override
     public boolean equals(Object other) {
-        return other instanceof Block b && name.equals(b.name) && outline.equals(b.outline) && patches.equals(b.patches);
+        return other instanceof Block b && name.equals(b.name) && outline.equals(b.outline) && patches.equals(b.patches)
+                && applique.equals(b.applique);
     }
 
     @Override

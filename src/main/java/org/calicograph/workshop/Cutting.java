@@ -55,9 +55,9 @@ public record Cutting(String title, CuttingRules rules, List<FabricCut> fabrics,
         return of(work.name(), work, rules, List.of(), LayoutSearch.USUAL);
     }
 
-    /** For shapes laid on a ground, their edges turned under by 3/16 in (common practice for needle-turn work). */
+    /** For shapes laid on a ground, their edges turned under by {@link Pieces#TURN_UNDER}. */
     public static Cutting of(Applique applique) {
-        return of(applique, CuttingRules.INCH, Length.inches(3, 16));
+        return of(applique, CuttingRules.INCH, Pieces.TURN_UNDER);
     }
 
     /** The same with another allowance; nothing where raw edges are fused. */

@@ -21,6 +21,10 @@ public record Laying(Applique applique) implements Drawable {
     public static final String CAUTION = "Needles and scissors are sharp: count pins in and out. If you fuse shapes, try it on a scrap and "
             + "follow the maker's instructions for iron, cloth and air; a hot iron is never left alone.";
 
+    /** How it is done, whatever the shapes. */
+    public static final String ORDER = "Piece the ground first and press it. Lay the shapes in this order; what a later shape covers need not "
+            + "be turned under.";
+
     private static final Colour LINE = Colour.hex("#2b2b2b");
     private static final Pen GROUND = Pen.of(Colour.hex("#a9b4ba"), 0.012);
 
@@ -61,8 +65,7 @@ public record Laying(Applique applique) implements Drawable {
 
     @Override
     public Exhibit show() {
-        String words = "Piece the ground first and press it. Lay the shapes in this order; what a later shape covers need not be turned under. "
-                + CAUTION;
+        String words = ORDER + " " + CAUTION;
         return Exhibit.several(Exhibit.of(placement(), applique.toString()), Exhibit.of(table()), Exhibit.words(words));
     }
 }

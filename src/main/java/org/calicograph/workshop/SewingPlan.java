@@ -9,6 +9,7 @@ import java.util.Map;
 import org.calicograph.drawing.Drawable;
 import org.calicograph.drawing.Exhibit;
 import org.calicograph.geometry.Transform;
+import org.calicograph.quilt.Applique;
 import org.calicograph.quilt.Assembly;
 import org.calicograph.quilt.Block;
 import org.calicograph.quilt.Patch;
@@ -20,8 +21,20 @@ import org.calicograph.workshop.pieces.CuttingRules;
 import org.calicograph.workshop.pieces.Piece;
 import org.calicograph.workshop.pieces.Pieces;
 
-/** The order of sewing: every different block once, with how often it is made, and then what joins them. */
-public record SewingPlan(String title, List<Stage> stages) implements Drawable {
+/**
+ * The order of sewing: every different block once, with how often it is made, and then what joins them.
+ *
+ * @param layings the different appliqués, whose pieced grounds are among the stages
+ */
+public record SewingPlan(String title, List<Stage> stages, List<Laid> layings) implements Drawable {
+
+    /** An appliqué and how often it is made. */
+    public record Laid(Laying laying, int count) {
+        /** What it is, and where it is told. */
+        public String caption() {
+            return laying.applique().name() + ", " + (count == 1 ? "laid once" : "laid " + count + " times") + ", shapes in the order of their numbers";
+        }
+    }
 
     /** Goes with every sewing plan. */
     public static final String CAUTION = "Keep fingers clear of the needle, and switch the machine off to thread it. The iron "
@@ -30,6 +43,7 @@ public record SewingPlan(String title, List<Stage> stages) implements Drawable {
 
     public SewingPlan {
         stages = List.copyOf(stages);
+        layings = List.copyOf(layings);
     }
 
     public static SewingPlan of(Quilt quilt) {
@@ -52,7 +66,9 @@ public record SewingPlan(String title, List<Stage> stages) implements Drawable {
         for (Kind kind : finder.kinds.values()) {
             stages.add(new Stage(kind.work.name(), kind.count, kind.work, AssemblyOrder.of(kind.work), kind.letters));
         }
-        return new SewingPlan(title, stages);
+        List<Laid> layings = new ArrayList<>();
+        finder.laid.forEach((applique, count) -> layings.add(new Laid(Laying.of(applique), count)));
+        return new SewingPlan(title, stages, layings);
     }
 
     private static final class Kind {
@@ -71,6 +87,7 @@ public record SewingPlan(String title, List<Stage> stages) implements Drawable {
         private final Map<String, String> letters;
         private final Map<Object, Kind> kinds = new LinkedHashMap<>();
         private final Map<Patchwork, Object> keys = new IdentityHashMap<>();
+        private final Map<Applique, Integer> laid = new LinkedHashMap<>();
 
         Finder(Map<String, String> letters) {
             this.letters = letters;
@@ -78,6 +95,11 @@ public record SewingPlan(String title, List<Stage> stages) implements Drawable {
 
         void visit(String prefix, Patchwork work) {
             if (work.patchCount() == 1) {
+                return;
+            }
+            if (work instanceof Block block && block.applique().isPresent()) {
+                visit(prefix, block.applique().get().ground());
+                laid.merge(block.applique().get(), 1, Integer::sum);
                 return;
             }
             Map<String, String> own = new HashMap<>();
@@ -116,6 +138,13 @@ public record SewingPlan(String title, List<Stage> stages) implements Drawable {
             String nesting = s.pressing().words();
             parts.add(Exhibit.of(s.pressed(), nesting.isEmpty() ? "press as the arrows point; all seams nest" : nesting));
             parts.add(Exhibit.of(s.table()));
+        }
+        for (Laid l : layings) {
+            parts.add(Exhibit.of(l.laying().placement(), l.caption()));
+            parts.add(Exhibit.of(l.laying().table()));
+        }
+        if (!layings.isEmpty()) {
+            parts.add(Exhibit.words(Laying.ORDER + " " + Laying.CAUTION));
         }
         return new Exhibit.Several(parts);
     }

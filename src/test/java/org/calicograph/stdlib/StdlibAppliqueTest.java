@@ -5,22 +5,30 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 import static org.calicograph.measure.Length.inches;
 
+import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
 import org.calicograph.Golden;
 import org.calicograph.book.Templates;
 import org.calicograph.drawing.SvgOutline;
+import org.calicograph.fabric.Fabric;
 import org.calicograph.fabric.Role;
+import org.calicograph.geometry.Box;
 import org.calicograph.geometry.Path;
 import org.calicograph.geometry.Point;
 import org.calicograph.geometry.Region;
 import org.calicograph.measure.Length;
 import org.calicograph.quilt.Applique;
+import org.calicograph.quilt.Assembly;
 import org.calicograph.quilt.Block;
 import org.calicograph.quilt.DesignException;
 import org.calicograph.quilt.Patch;
+import org.calicograph.quilt.Setting;
 import org.calicograph.show.PatchworkPicture;
 import org.calicograph.workshop.Cutting;
 import org.calicograph.workshop.Laying;
+import org.calicograph.workshop.SewingPlan;
 import org.calicograph.workshop.pieces.CutMethod;
 import org.calicograph.workshop.pieces.CuttingRules;
 import org.calicograph.workshop.pieces.Piece;
@@ -30,6 +38,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class StdlibAppliqueTest {
+
+    private static final Comparator<Double> NEAR = (a, b) -> Math.abs(a - b) < 1e-3 ? 0 : Double.compare(a, b);
 
     private static Applique applique(String name, Length side) {
         return (Applique) CompiledStdlib.call(CompiledStdlib.named(name), "applique", side);
@@ -74,6 +84,46 @@ class StdlibAppliqueTest {
         assertThat(Cutting.of(bee).fabrics()).hasSize(4);
         assertThat(Cutting.of(bee).fabrics().stream().flatMap(f -> f.pieces().stream()).mapToInt(Piece::count).sum()).isEqualTo(17 + 12);
         assertThat(Laying.of(bee).table().rows()).hasSize(12);
+    }
+
+    /** Common practice: in a quilt too the ground is cut whole and the shapes are laid on it, whichever way a block is turned. */
+    @Test
+    void a_quilt_of_laid_blocks_is_cut_as_grounds_and_shapes() {
+        Block bee = applique("HoneyBee", inches(7)).block().scaledTo(inches(14)).with(Role.DARK, Fabric.of("slate", "#4a5a66"));
+        Assembly top = Setting.straight(2, 2).alternating(bee, bee.turned(1));
+        Map<Boolean, List<Piece>> pieces = Pieces.of(top, CuttingRules.INCH).stream()
+                .collect(Collectors.partitioningBy(p -> p.method() instanceof CutMethod.Laid));
+        assertThat(pieces.get(true)).extracting(Piece::count).containsExactlyInAnyOrder(4 * 4, 4 * 8);
+        assertThat(pieces.get(true).stream().filter(p -> p.count() == 16).findFirst().orElseThrow().fabric().name()).isEqualTo("slate");
+        assertThat(pieces.get(false)).allMatch(p -> p.method() instanceof CutMethod.Blanks);
+        assertThat(pieces.get(false).stream().mapToDouble(p -> p.sewn().squareInches()).sum()).isCloseTo(28 * 28, within(1e-6));
+        assertThat(Templates.of(top).templates()).hasSize(2);
+        assertThat(Cutting.of(top).fabrics().stream().flatMap(f -> f.pieces().stream()).mapToInt(Piece::count).sum()).isEqualTo(4 * (17 + 12));
+    }
+
+    @Test
+    void a_quilt_of_laid_blocks_is_sewn_ground_first_and_then_laid() {
+        Block bee = applique("HoneyBee", inches(14)).block();
+        SewingPlan plan = SewingPlan.of(Setting.straight(3, 2).of(bee));
+        assertThat(plan.stages()).extracting(s -> s.name() + " " + s.count()).contains("Honey Bee ground 6").noneMatch(n -> n.startsWith("Honey Bee 6"));
+        assertThat(plan.layings()).hasSize(1);
+        assertThat(plan.layings().get(0).caption()).isEqualTo("Honey Bee, laid 6 times, shapes in the order of their numbers");
+        assertThat(plan.layings().get(0).laying().applique()).isEqualTo(applique("HoneyBee", inches(14)));
+    }
+
+    @Test
+    void a_turned_block_knows_its_shapes_where_they_show() {
+        Block wreath = applique("LaurelWreath", inches(12)).block().turned(1).mirrored();
+        Applique laid = wreath.applique().orElseThrow();
+        List<Patch> again = laid.block().patches();
+        assertThat(again).hasSameSizeAs(wreath.patches());
+        for (int i = 0; i < again.size(); i++) {
+            assertThat(again.get(i).fabric()).isEqualTo(wreath.patches().get(i).fabric());
+            Box a = again.get(i).shape().bounds();
+            Box b = wreath.patches().get(i).shape().bounds();
+            assertThat(List.of(a.left(), a.top(), a.right(), a.bottom())).usingElementComparator(NEAR)
+                    .containsExactly(b.left(), b.top(), b.right(), b.bottom());
+        }
     }
 
     @Test

@@ -41,26 +41,46 @@ public final class Pieces {
         Group transformed(Transform t) {
             return new Group(fabric, shape.transformed(t), notches.stream().map(n -> n.transformed(t)).toList());
         }
+
+        Group atOrigin() {
+            Box box = shape.bounds();
+            return transformed(Transform.move(-box.left(), -box.top()));
+        }
     }
 
+    /** How far the edges of laid shapes are turned under unless told otherwise (common practice for needle-turn work). */
+    public static final Length TURN_UNDER = Length.inches(3, 16);
+
     private final Map<Kind, Group> groups = new LinkedHashMap<>();
+    private final Map<List<Object>, Group> laid = new LinkedHashMap<>();
     private final Map<Block, Map<String, List<Notch>>> notches = new IdentityHashMap<>();
 
     private Pieces() { }
 
-    /** Every piece, fabric by fabric in the order in which the fabrics first appear, the larger pieces first. */
+    /** Every piece under the usual turning allowance; shapes laid on grounds come last. */
     public static List<Piece> of(Patchwork work, CuttingRules rules) {
         Pieces pieces = new Pieces();
         pieces.walk("", work, Transform.IDENTITY);
-        List<Group> ordered = pieces.merged(rules);
+        return pieces.all(rules, TURN_UNDER);
+    }
+
+    /** Fabric by fabric in the order in which the fabrics first appear, the larger pieces first; then what is laid. */
+    private List<Piece> all(CuttingRules rules, Length turnUnder) {
+        List<Group> ordered = merged(rules);
         List<String> fabrics = ordered.stream().map(g -> g.fabric.name()).distinct().toList();
         ordered.sort(java.util.Comparator.comparingInt((Group g) -> fabrics.indexOf(g.fabric.name()))
                 .thenComparingDouble(g -> -Math.rint(1000 * g.shape.area().squareInches())));
         List<Piece> out = new ArrayList<>();
         for (Group g : ordered) {
-            Box box = g.shape.bounds();
-            Group at = g.transformed(Transform.move(-box.left(), -box.top()));
+            Group at = g.atOrigin();
             out.add(new Piece(letter(out.size()), g.fabric, at.shape, RotaryRules.of(at.shape, rules), g.ids, at.notches));
+        }
+        for (Group g : laid.values()) {
+            Group at = g.atOrigin();
+            Box box = at.shape.bounds();
+            Length extra = turnUnder.times(2);
+            CutMethod method = new CutMethod.Laid("laid shape", turnUnder, Length.inches(box.width()).plus(extra), Length.inches(box.height()).plus(extra));
+            out.add(new Piece(letter(out.size()), g.fabric, at.shape, method, g.ids, List.of()));
         }
         return List.copyOf(out);
     }
@@ -102,19 +122,9 @@ public final class Pieces {
         if (turnUnder.units() < 0) {
             throw new IllegalArgumentException("the allowance to turn under is " + turnUnder + "; use 0 or more");
         }
-        List<Piece> all = new ArrayList<>(of(applique.ground(), rules));
-        Map<List<Object>, Group> kinds = new LinkedHashMap<>();
-        for (Patch p : applique.laid()) {
-            kinds.computeIfAbsent(List.of(p.fabric().name(), Outline.of(p.shape().outer()).steps()), k -> new Group(p.fabric(), p.shape(), List.of())).ids.add(p.id());
-        }
-        for (Group g : kinds.values()) {
-            Box box = g.shape.bounds();
-            Region at = g.shape.transformed(Transform.move(-box.left(), -box.top()));
-            Length extra = turnUnder.times(2);
-            CutMethod method = new CutMethod.Laid("laid shape", turnUnder, Length.inches(box.width()).plus(extra), Length.inches(box.height()).plus(extra));
-            all.add(new Piece(letter(all.size()), g.fabric, at, method, g.ids, List.of()));
-        }
-        return List.copyOf(all);
+        Pieces pieces = new Pieces();
+        pieces.walk("", applique, Transform.IDENTITY);
+        return pieces.all(rules, turnUnder);
     }
 
     /** A to Z, then AA, AB and so on. */
@@ -130,12 +140,25 @@ public final class Pieces {
             return;
         }
         Block block = (Block) work;
+        if (block.applique().isPresent()) {
+            walk(prefix, block.applique().get(), place);
+            return;
+        }
         Transform toGrain = toGrain(block, place);
         Map<String, List<Notch>> marks = notches.computeIfAbsent(block, Notch::of);
         for (Patch p : block.patches()) {
             Region lying = p.shape().transformed(toGrain);
             Kind kind = new Kind(p.fabric().name(), Outline.of(lying.outer()));
             groups.computeIfAbsent(kind, k -> new Group(p.fabric(), p.shape(), marks.getOrDefault(p.id(), List.of())).transformed(toGrain))
+                    .ids.add(prefix + p.id());
+        }
+    }
+
+    private void walk(String prefix, Applique applique, Transform place) {
+        walk(prefix, applique.ground(), place);
+        for (Patch p : applique.laid()) {
+            Region lying = p.shape().transformed(place);
+            laid.computeIfAbsent(List.of(p.fabric().name(), Outline.of(lying.outer()).steps()), k -> new Group(p.fabric(), lying, List.of()))
                     .ids.add(prefix + p.id());
         }
     }
