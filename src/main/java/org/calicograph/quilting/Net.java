@@ -2,7 +2,10 @@ package org.calicograph.quilting;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 
 /**
  * Lines as a graph: corners numbered from 0, and edges between them.
@@ -35,41 +38,35 @@ public record Net(int corners, List<Edge> edges) {
 
     /** The numbers of the edges that end at each corner; an edge back to its own corner stands there twice. */
     int[][] incidence() {
+        int[] all = new int[edges.size()];
+        Arrays.fill(all, 1);
+        return incidence(all);
+    }
+
+    /** The same without the edges whose number of times is 0. */
+    int[][] incidence(int[] times) {
         int[] count = new int[corners];
-        for (Edge e : edges) {
-            count[e.from()]++;
-            count[e.to()]++;
+        for (int i = 0; i < times.length; i++) {
+            count[edges.get(i).from()] += times[i] > 0 ? 1 : 0;
+            count[edges.get(i).to()] += times[i] > 0 ? 1 : 0;
         }
         int[][] at = new int[corners][];
         for (int c = 0; c < corners; c++) {
             at[c] = new int[count[c]];
         }
         Arrays.fill(count, 0);
-        for (int i = 0; i < edges.size(); i++) {
-            Edge e = edges.get(i);
-            at[e.from()][count[e.from()]++] = i;
-            at[e.to()][count[e.to()]++] = i;
+        for (int i = 0; i < times.length; i++) {
+            if (times[i] > 0) {
+                Edge e = edges.get(i);
+                at[e.from()][count[e.from()]++] = i;
+                at[e.to()][count[e.to()]++] = i;
+            }
         }
         return at;
     }
 
     double requiredLength() {
         return edges.stream().filter(Edge::required).mapToDouble(Edge::length).sum();
-    }
-
-    /** For each corner, the number of its part; corners hang together through the edges that pass the mask. */
-    int[] parts(boolean requiredOnly) {
-        Groups groups = new Groups(corners);
-        for (Edge e : edges) {
-            if (e.required() || !requiredOnly) {
-                groups.join(e.from(), e.to());
-            }
-        }
-        int[] part = new int[corners];
-        for (int c = 0; c < corners; c++) {
-            part[c] = groups.of(c);
-        }
-        return part;
     }
 
     /** The corners of odd degree when each edge is counted as often as given. */
@@ -86,5 +83,41 @@ public record Net(int corners, List<Edge> edges) {
             }
         }
         return odd;
+    }
+
+    /**
+     * Some edges as a net of their own, its corners numbered afresh.
+     *
+     * @param edges the numbers that its edges have in the whole net, in order
+     */
+    record Share(Net net, List<Integer> edges) { }
+
+    /** An edge may be named more than once. */
+    Share share(List<Integer> some) {
+        Map<Integer, Integer> number = new HashMap<>();
+        List<Edge> own = new ArrayList<>();
+        for (int i : some) {
+            Edge e = edges.get(i);
+            int from = number.computeIfAbsent(e.from(), k -> number.size());
+            own.add(new Edge(from, number.computeIfAbsent(e.to(), k -> number.size()), e.length(), e.required()));
+        }
+        return new Share(new Net(number.size(), own), List.copyOf(some));
+    }
+
+    /** What hangs together and has something to sew, each as a net of its own, its edges there as often as given. */
+    List<Share> shares(int[] times) {
+        Groups groups = new Groups(corners);
+        for (int i = 0; i < times.length; i++) {
+            if (times[i] > 0) {
+                groups.join(edges.get(i).from(), edges.get(i).to());
+            }
+        }
+        Map<Integer, List<Integer>> byGroup = new TreeMap<>();
+        for (int i = 0; i < times.length; i++) {
+            for (int k = 0; k < times[i]; k++) {
+                byGroup.computeIfAbsent(groups.of(edges.get(i).from()), g -> new ArrayList<>()).add(i);
+            }
+        }
+        return byGroup.values().stream().filter(part -> part.stream().anyMatch(i -> edges.get(i).required())).map(this::share).toList();
     }
 }

@@ -3,14 +3,13 @@ package org.calicograph.quilting;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.PriorityQueue;
 import org.jgrapht.alg.matching.blossom.v5.KolmogorovWeightedPerfectMatching;
 import org.jgrapht.graph.DefaultEdge;
 import org.jgrapht.graph.DefaultUndirectedWeightedGraph;
 
 /**
- * The least length to go over again so that the corners of odd degree become even: a minimum T-join,
- * exact, by minimum-weight perfect matching (Edmonds 1965; blossom V of JGraphT).
+ * The least length to go over again so that the corners of odd degree become even, or as few of them
+ * stay odd as pays: a minimum T-join, exact, by minimum-weight perfect matching (Edmonds 1965; blossom V of JGraphT).
  *
  * <p>With few odd corners the matching runs over their shortest distances; with many, over a sparse
  * graph in which each corner is a clique of its edge ends, so that it grows with the edges and not with
@@ -35,32 +34,32 @@ final class Retracing {
     }
 
     /**
-     * How often to add each edge. The odd corners must be even in number in each part of the net.
+     * How often to add each edge. The net must hang together.
      *
      * @param openEnds if true, two of the odd corners, the best ones, stay odd: a route begins and ends there
+     * @param start    with open ends, two more odd corners stay odd for as much as this length saves: a run ends at
+     *                 one and another begins at the other; infinite if none may
      */
-    int[] least(List<Integer> odd, boolean openEnds) {
+    int[] least(List<Integer> odd, boolean openEnds, double start) {
         if (odd.isEmpty() || openEnds && odd.size() == 2) {
             return new int[net.edges().size()];
         }
-        return odd.size() <= FEW ? overDistances(odd, openEnds) : overEdgeEnds(odd, openEnds);
+        return odd.size() <= FEW ? overDistances(odd, openEnds, start) : overEdgeEnds(odd, openEnds, start);
     }
 
-    int[] overDistances(List<Integer> odd, boolean openEnds) {
+    int[] overDistances(List<Integer> odd, boolean openEnds, double start) {
+        double most = openEnds ? start : Double.POSITIVE_INFINITY;
         int n = odd.size();
         DefaultUndirectedWeightedGraph<Integer, DefaultEdge> graph = graph();
         int all = openEnds ? n + 2 : n;
         for (int i = 0; i < all; i++) {
             graph.addVertex(i);
         }
-        int[][] before = new int[n][];
+        List<Ways> ways = new ArrayList<>();
         for (int i = 0; i < n; i++) {
-            double[] distance = new double[net.corners()];
-            before[i] = shortest(odd.get(i), distance);
+            ways.add(new Ways(net, at, List.of(odd.get(i))));
             for (int j = i + 1; j < n; j++) {
-                if (distance[odd.get(j)] < Double.POSITIVE_INFINITY) {
-                    graph.setEdgeWeight(graph.addEdge(i, j), distance[odd.get(j)]);
-                }
+                graph.setEdgeWeight(graph.addEdge(i, j), Math.min(most, ways.get(i).distance(odd.get(j))));
             }
             for (int end = n; end < all; end++) {
                 graph.setEdgeWeight(graph.addEdge(i, end), 0);
@@ -70,13 +69,8 @@ final class Retracing {
         for (DefaultEdge e : match(graph)) {
             int i = graph.getEdgeSource(e);
             int j = graph.getEdgeTarget(e);
-            if (i < n && j < n) {
-                int c = odd.get(j);
-                while (c != odd.get(i)) {
-                    int edge = before[i][c];
-                    extra[edge]++;
-                    c = net.edges().get(edge).other(c);
-                }
+            if (i < n && j < n && ways.get(i).distance(odd.get(j)) <= most) {
+                ways.get(i).edgesTo(odd.get(j)).forEach(edge -> extra[edge]++);
             }
         }
         // Two shortest paths may share an edge: going over it twice more changes no corner's parity.
@@ -86,27 +80,36 @@ final class Retracing {
         return extra;
     }
 
-    int[] overEdgeEnds(List<Integer> odd, boolean openEnds) {
+    int[] overEdgeEnds(List<Integer> odd, boolean openEnds, double start) {
         List<Net.Edge> edges = new ArrayList<>(net.edges());
         List<Integer> target = new ArrayList<>(odd);
         int corners = net.corners();
         if (openEnds) {
             // Two ends far away, each reachable from every odd corner at the same high toll, so that
-            // each takes exactly one; an end is a chain of corners at no distance, to stay sparse.
+            // each takes exactly one.
             double toll = 1 + net.edges().stream().mapToDouble(Net.Edge::length).sum();
             for (int end = 0; end < 2; end++) {
                 target.add(corners);
-                for (int i = 0; i < odd.size(); i++) {
-                    edges.add(new Net.Edge(odd.get(i), corners, toll, false));
-                    if (i + 1 < odd.size()) {
-                        edges.add(new Net.Edge(corners, corners + 1, 0, false));
-                    }
-                    corners++;
-                }
+                corners = reachable(odd, corners, toll, edges);
+            }
+            if (start < toll) {
+                // A place through which any two odd corners meet for the price of a start.
+                corners = reachable(odd, corners, start / 2, edges);
             }
         }
         int[] join = join(new Net(corners, edges), target);
         return Arrays.copyOf(join, net.edges().size());
+    }
+
+    /** A place that every odd corner reaches at a toll: a chain of corners at no distance, to stay sparse. The corners there are then. */
+    private static int reachable(List<Integer> odd, int from, double toll, List<Net.Edge> edges) {
+        for (int i = 0; i < odd.size(); i++) {
+            edges.add(new Net.Edge(odd.get(i), from + i, toll, false));
+            if (i + 1 < odd.size()) {
+                edges.add(new Net.Edge(from + i, from + i + 1, 0, false));
+            }
+        }
+        return from + odd.size();
     }
 
     private int[] join(Net wide, List<Integer> target) {
@@ -158,36 +161,9 @@ final class Retracing {
     }
 
     private java.util.Set<DefaultEdge> match(DefaultUndirectedWeightedGraph<Integer, DefaultEdge> graph) {
-        long start = System.nanoTime();
+        long start = Cpu.nanos();
         java.util.Set<DefaultEdge> edges = new KolmogorovWeightedPerfectMatching<>(graph).getMatching().getEdges();
-        matchingNanos += System.nanoTime() - start;
+        matchingNanos += Cpu.nanos() - start;
         return edges;
-    }
-
-    /** For each corner the edge by which the shortest way from the source arrives, or -1. */
-    int[] shortest(int source, double[] distance) {
-        Arrays.fill(distance, Double.POSITIVE_INFINITY);
-        int[] before = new int[net.corners()];
-        Arrays.fill(before, -1);
-        distance[source] = 0;
-        PriorityQueue<double[]> queue = new PriorityQueue<>((a, b) -> Double.compare(a[0], b[0]));
-        queue.add(new double[] {0, source});
-        while (!queue.isEmpty()) {
-            double[] head = queue.poll();
-            int c = (int) head[1];
-            if (head[0] > distance[c]) {
-                continue;
-            }
-            for (int edge : at[c]) {
-                int d = net.edges().get(edge).other(c);
-                double reach = head[0] + net.edges().get(edge).length();
-                if (reach < distance[d]) {
-                    distance[d] = reach;
-                    before[d] = edge;
-                    queue.add(new double[] {reach, d});
-                }
-            }
-        }
-        return before;
     }
 }

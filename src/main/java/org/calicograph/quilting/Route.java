@@ -10,13 +10,15 @@ import org.calicograph.geometry.Arrangement;
 import org.calicograph.geometry.Path;
 import org.calicograph.geometry.Point;
 import org.calicograph.geometry.Segment;
+import org.calicograph.measure.Length;
 
 /**
- * Lines in sewing order: the fewest starts, and with those the least length gone over again.
+ * Lines in sewing order: the fewest starts, and with those the least length gone over again; or, where a start
+ * has its price, the least of both together.
  *
  * @param runs   each sewn in one go, in order
- * @param bound  no route with as few starts is shorter, in inches
- * @param exact  true if no shorter one exists
+ * @param bound  no route costs less than this length, in inches, with as many starts as this one
+ * @param exact  true if none costs less than this one
  * @param matching the matching's share of the time taken, from 0 to 1
  */
 public record Route(List<Run> runs, double bound, boolean exact, double matching) {
@@ -73,6 +75,29 @@ public record Route(List<Run> runs, double bound, boolean exact, double matching
      * @throws IllegalArgumentException if there is nothing to sew
      */
     public static Route over(Collection<Path> lines, Collection<Path> lent, Point near) {
+        return over(lines, lent, near, Double.POSITIVE_INFINITY);
+    }
+
+    /**
+     * The same, where a start costs as much as going over a length again: what is gained by more starts is weighed
+     * against what is sewn twice.
+     *
+     * @param start 0 or more; 0 sews nothing twice
+     */
+    public static Route over(Collection<Path> lines, Collection<Path> lent, Point near, Length start) {
+        return over(lines, lent, near, start.inInches());
+    }
+
+    private static Route over(Collection<Path> lines, Collection<Path> lent, Point near, double start) {
+        Drawn drawn = drawn(lines, lent);
+        Postman postman = Postman.of(drawn.net(), Postman.Ends.OPEN, start);
+        return new Route(ordered(runs(drawn, postman.times(), near), near), postman.bound(), postman.exact(), postman.matching());
+    }
+
+    /** Lines cut where they cross: an edge of the net for each piece. */
+    record Drawn(Net net, List<Segment> pieces) { }
+
+    static Drawn drawn(Collection<Path> lines, Collection<Path> lent) {
         if (lines.isEmpty()) {
             throw new IllegalArgumentException("a route over no lines has no start; give it at least one line");
         }
@@ -81,21 +106,15 @@ public record Route(List<Run> runs, double bound, boolean exact, double matching
         int count = all.size();
         lent.forEach(p -> p.segments().forEach(s -> addArcs(s, all)));
         List<Segment> pieces = Arrangement.pieces(all);
-        java.util.Set<List<Object>> toSew = new java.util.HashSet<>();
-        if (!lent.isEmpty()) {
-            RequiredPieces required = RequiredPieces.of(all.subList(0, count));
-            pieces.stream().filter(required::holds).forEach(s -> toSew.add(keyOf(s)));
-        }
+        RequiredPieces required = RequiredPieces.of(lent.isEmpty() ? List.of() : all.subList(0, count));
         Map<Point, Integer> corners = new HashMap<>();
         List<Net.Edge> edges = new ArrayList<>();
         for (Segment s : pieces) {
             int from = corners.computeIfAbsent(s.from(), k -> corners.size());
             int to = corners.computeIfAbsent(s.to(), k -> corners.size());
-            edges.add(new Net.Edge(from, to, s.length(), lent.isEmpty() || toSew.contains(keyOf(s))));
+            edges.add(new Net.Edge(from, to, s.length(), lent.isEmpty() || required.holds(s)));
         }
-        Net net = new Net(corners.size(), edges);
-        Postman postman = Postman.of(net, Postman.Ends.OPEN);
-        return new Route(ordered(runs(net, pieces, postman.times(), near), near), postman.bound(), postman.exact(), postman.matching());
+        return new Drawn(new Net(corners.size(), edges), pieces);
     }
 
     /** Cubics become arcs within 1e-4 in, whose crossings are found in closed form. */
@@ -113,28 +132,12 @@ public record Route(List<Run> runs, double bound, boolean exact, double matching
         return inOrder ? List.of(a, b, middle) : List.of(b, a, middle);
     }
 
-    private static List<Run> runs(Net net, List<Segment> pieces, List<Integer> times, Point near) {
-        Groups groups = new Groups(net.corners());
-        for (int i = 0; i < times.size(); i++) {
-            if (times.get(i) > 0) {
-                groups.join(net.edges().get(i).from(), net.edges().get(i).to());
-            }
-        }
-        Map<Integer, List<Integer>> parts = new java.util.TreeMap<>();
-        for (int i = 0; i < times.size(); i++) {
-            for (int k = 0; k < times.get(i); k++) {
-                parts.computeIfAbsent(groups.of(net.edges().get(i).from()), g -> new ArrayList<>()).add(i);
-            }
-        }
+    private static List<Run> runs(Drawn drawn, List<Integer> times, Point near) {
+        List<Segment> pieces = drawn.pieces();
         List<Run> runs = new ArrayList<>();
-        for (List<Integer> part : parts.values()) {
-            Map<Integer, Integer> number = new HashMap<>();
-            List<Net.Edge> edges = new ArrayList<>();
-            for (int i : part) {
-                Net.Edge e = net.edges().get(i);
-                edges.add(new Net.Edge(number.computeIfAbsent(e.from(), k -> number.size()),
-                        number.computeIfAbsent(e.to(), k -> number.size()), e.length(), true));
-            }
+        boolean[] sewn = new boolean[pieces.size()];
+        for (Net.Share share : drawn.net().shares(times.stream().mapToInt(Integer::intValue).toArray())) {
+            List<Integer> part = share.edges();
             Trail.Bend bend = (a, atEnd, b, fromEnd) -> bend(pieces.get(part.get(a)), atEnd, pieces.get(part.get(b)), fromEnd,
                     part.get(a).equals(part.get(b)));
             int first = 0;
@@ -143,16 +146,17 @@ public record Route(List<Run> runs, double bound, boolean exact, double matching
                     first = i;
                 }
             }
-            boolean[] sewn = new boolean[pieces.size()];
-            List<Pass> passes = new ArrayList<>();
-            for (Trail.Step step : new Trail(new Net(number.size(), edges), bend).steps(first)) {
-                int i = part.get(step.edge());
-                Segment s = step.reversed() ? pieces.get(i).reversed() : pieces.get(i);
-                Kind kind = !net.edges().get(i).required() ? Kind.TRAVEL : sewn[i] ? Kind.AGAIN : Kind.NEW;
-                sewn[i] = true;
-                passes.add(new Pass(s, kind));
+            for (List<Trail.Step> steps : new Trail(share.net(), bend).runs(first)) {
+                List<Pass> passes = new ArrayList<>();
+                for (Trail.Step step : steps) {
+                    int i = part.get(step.edge());
+                    Segment s = step.reversed() ? pieces.get(i).reversed() : pieces.get(i);
+                    Kind kind = !share.net().edges().get(step.edge()).required() ? Kind.TRAVEL : sewn[i] ? Kind.AGAIN : Kind.NEW;
+                    sewn[i] = true;
+                    passes.add(new Pass(s, kind));
+                }
+                runs.add(new Run(passes));
             }
-            runs.add(new Run(passes));
         }
         return runs;
     }

@@ -7,8 +7,8 @@ import java.util.List;
 import java.util.PriorityQueue;
 
 /**
- * Runs over every edge of an even net in one go (or in one go from one odd corner to the other), going
- * straight on where it can.
+ * Runs over every edge of a net once, going straight on where it can: in one go where the net has no odd
+ * corner or two, else in as many as there are pairs of odd corners.
  *
  * <p>At each corner the ends of edges are paired, the straightest pair first; that leaves rounds. Two
  * rounds that meet at a corner become one by exchanging two pairs there, at the corner where that
@@ -29,57 +29,49 @@ final class Trail {
     /** Edge ends: 2 i is where edge i begins, 2 i + 1 where it ends. */
     private final int[] mate;
     private final List<List<Integer>> ends = new ArrayList<>();
-    private final int closing;
+    /** Edges from here on only lead from the end of one run to the beginning of the next. */
+    private final int sewn;
 
-    /** @param net connected, with no odd corner or two */
+    /** @param net connected */
     Trail(Net net, Bend bend) {
-        List<Integer> odd = odd(net);
         this.bend = bend;
-        if (odd.isEmpty()) {
-            this.net = net;
-            this.closing = -1;
-        } else {
-            List<Net.Edge> all = new ArrayList<>(net.edges());
-            all.add(new Net.Edge(odd.get(0), odd.get(1), 0, false));
-            this.net = new Net(net.corners(), all);
-            this.closing = net.edges().size();
-        }
-        this.mate = new int[2 * this.net.edges().size()];
-    }
-
-    private static List<Integer> odd(Net net) {
-        int[] once = new int[net.edges().size()];
+        this.sewn = net.edges().size();
+        int[] once = new int[sewn];
         Arrays.fill(once, 1);
         List<Integer> odd = net.odd(once);
-        if (odd.size() > 2) {
-            throw new IllegalArgumentException("a net with " + odd.size() + " odd corners can't be run over in one go; go over some edges twice");
+        List<Net.Edge> all = new ArrayList<>(net.edges());
+        for (int i = 0; i < odd.size(); i += 2) {
+            all.add(new Net.Edge(odd.get(i), odd.get(i + 1), 0, false));
         }
-        return odd;
+        this.net = new Net(net.corners(), all);
+        this.mate = new int[2 * all.size()];
     }
 
-    /** The whole route; a round begins with the edge given, unless there are odd corners to begin at. */
-    List<Step> steps(int first) {
+    /** The runs; a round begins with the edge given. */
+    List<List<Step>> runs(int first) {
         pair();
         merge();
-        List<Step> steps = new ArrayList<>();
-        int begin = closing >= 0 ? mate[2 * closing + 1] : 2 * first;
+        List<List<Step>> runs = new ArrayList<>();
+        List<Step> run = new ArrayList<>();
+        int begin = sewn < net.edges().size() ? mate[2 * sewn + 1] : 2 * first;
         int end = begin;
-        while (true) {
-            int edge = end / 2;
-            if (edge == closing) {
-                break;
+        do {
+            if (end / 2 >= sewn) {
+                runs.add(run);
+                run = new ArrayList<>();
+            } else {
+                run.add(new Step(end / 2, end % 2 == 1));
             }
-            steps.add(new Step(edge, end % 2 == 1));
             end = mate[end ^ 1];
-            if (end == begin) {
-                break;
-            }
+        } while (end != begin);
+        if (!run.isEmpty()) {
+            runs.add(run);
         }
-        return steps;
+        return runs;
     }
 
     private double cost(int a, int b) {
-        if (a / 2 == closing || b / 2 == closing) {
+        if (a / 2 >= sewn || b / 2 >= sewn) {
             return Math.PI * 0.75;
         }
         return bend.between(a / 2, a % 2 == 1, b / 2, b % 2 == 1);
