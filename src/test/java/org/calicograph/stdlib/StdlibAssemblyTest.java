@@ -8,8 +8,11 @@ import java.util.stream.Stream;
 import org.calicograph.geometry.Polygons;
 import org.calicograph.geometry.Region;
 import org.calicograph.measure.Length;
+import org.calicograph.quilt.Block;
 import org.calicograph.quilt.Patch;
 import org.calicograph.quilt.Patchwork;
+import org.calicograph.workshop.Chain;
+import org.calicograph.workshop.SewingPlan;
 import org.calicograph.workshop.piecing.AssemblyOrder;
 import org.calicograph.workshop.piecing.SeamKind;
 import org.calicograph.workshop.piecing.SewingTable;
@@ -46,6 +49,19 @@ class StdlibAssemblyTest {
         assertThat(star.steps().stream().filter(s -> s.kind() == SeamKind.SET_IN).count()).isEqualTo(8);
     }
 
+    /** Common practice: a feathered star is sewn from alike corners and sides, its feathers in strips; what is made once comes last. */
+    @Test
+    void a_feathered_star_is_sewn_from_units_that_are_few_and_alike() {
+        Object star = CompiledStdlib.call(CompiledStdlib.named("FeatheredStar"), "of", 7);
+        Block equal = (Block) CompiledStdlib.call(CompiledStdlib.call(star, "equalFeathers"), "across", Length.inches(12));
+        for (Patchwork work : List.of(block("FeatheredStar"), equal)) {
+            List<Chain> chains = SewingPlan.of(work).stages().get(0).chains();
+            assertThat(chains.size()).isLessThanOrEqualTo(26);
+            assertThat(chains.stream().filter(c -> c.sample().kind() == SeamKind.STRAIGHT && c.times() % 4 == 0).count()).isGreaterThanOrEqualTo(10);
+            assertThat(chains).anyMatch(c -> c.sample().parts().size() >= 6);
+        }
+    }
+
     /** Common practice: these are sewn with straight seams only. */
     @Test
     void grid_blocks_have_straight_seams_only() {
@@ -59,6 +75,12 @@ class StdlibAssemblyTest {
     void the_drunkards_path_has_a_curved_seam() {
         Unit unit = AssemblyOrder.of((Patchwork) CompiledStdlib.call(CompiledStdlib.named("DrunkardsPath"), "unit", Length.inches(6)));
         assertThat(unit.steps()).extracting(Unit.Sewn::kind).contains(SeamKind.CURVED);
+    }
+
+    /** A curve that runs into an edge leaves a point without end; its pieces are cut and planned all the same. */
+    @Test
+    void every_block_has_a_sewing_plan() {
+        assertThat(SewingPlan.of(block("OrangePeel")).stages()).hasSize(1);
     }
 
     private static Patchwork block(String name) {

@@ -62,8 +62,9 @@ public final class CutOutline {
             if (angle > Math.PI / 2 - 1e-6) {
                 continue;
             }
-            // Beyond the end of a seam the point is nowhere wider than an allowance on either side.
-            double reach = 1.1 * seam / Math.sin(angle / 2);
+            // Beyond the end of a seam the point is nowhere wider than an allowance on either side; that of a curve
+            // that runs into an edge has no end.
+            double reach = Math.min(MITRE, 1.1 * seam / Math.sin(angle / 2));
             for (Point along : List.of(in, out.times(-1))) {
                 Point from = corner.plus(along.times(seam));
                 Point aside = along.quarterTurned().times(1.1 * seam);

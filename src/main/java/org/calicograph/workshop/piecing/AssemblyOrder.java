@@ -69,7 +69,7 @@ public final class AssemblyOrder {
         for (int i = 0; i < parts.size(); i++) {
             units.add(parted(parts.get(i)));
             if (i > 0) {
-                seams.add(merged(neighbours.between(parts.get(i - 1), parts.get(i))));
+                seams.add(Joinings.merged(neighbours.between(parts.get(i - 1), parts.get(i))));
             }
         }
         return new Unit.Sewn(SeamKind.STRAIGHT, units, seams);
@@ -82,9 +82,8 @@ public final class AssemblyOrder {
             for (Path path : items.get(i).shape().paths()) {
                 for (Segment s : path.segments()) {
                     if (s instanceof Line line && line.length() > TOUCH) {
-                        Point u = line.heading(0).unit();
-                        u = u.x() < -1e-9 || Math.abs(u.x()) <= 1e-9 && u.y() < 0 ? u.times(-1) : u;
-                        normals.putIfAbsent(Math.round(Math.toDegrees(Math.atan2(u.y(), u.x())) * 500), u.quarterTurned());
+                        Point u = forwards(line.heading(0).unit());
+                        normals.putIfAbsent(direction(u), u.quarterTurned());
                     }
                 }
             }
@@ -92,6 +91,17 @@ public final class AssemblyOrder {
         return normals.values().stream().map(n -> rows(all, n)).flatMap(Optional::stream)
                 .max(Comparator.comparingInt((Rows r) -> r.parts().size())
                         .thenComparingDouble(r -> Math.abs(r.normal().y()) > 1 - 1e-9 ? 2 : Math.abs(r.normal().x()) > 1 - 1e-9 ? 1 : 0));
+    }
+
+    /** The same for lines that run the same way or back. */
+    private static Point forwards(Point u) {
+        return u.x() < -1e-9 || Math.abs(u.x()) <= 1e-9 && u.y() < 0 ? u.times(-1) : u;
+    }
+
+    /** In 1/500 degrees. */
+    static long direction(Point u) {
+        Point forwards = forwards(u);
+        return Math.round(Math.toDegrees(Math.atan2(forwards.y(), forwards.x())) * 500);
     }
 
     private Optional<Rows> rows(List<Integer> all, Point normal) {
@@ -127,114 +137,18 @@ public final class AssemblyOrder {
         return Optional.of(new Rows(normal, parts));
     }
 
-    private record Group(List<Integer> items, Unit unit) { }
-
-    /** @param size of what it makes, in 1/200 square inches */
-    private record Joining(int a, int b, List<Segment> run, int corners, boolean alike, long size) {
-        private static final Comparator<Joining> ORDER = Comparator.comparing((Joining j) -> j.corners != 0 || j.isCurved())
-                .thenComparing(j -> j.corners < 0).thenComparing(Joining::isCurved)
-                .thenComparingInt(Joining::corners).thenComparing(j -> !j.alike).thenComparingLong(Joining::size)
-                .thenComparingLong(j -> -j.length())
-                .thenComparingInt(Joining::b).thenComparingInt(Joining::a);
-
-        long length() {
-            return Math.round(200 * run.stream().mapToDouble(Segment::length).sum());
-        }
-
-        boolean isCurved() {
-            return run.stream().anyMatch(s -> !(s instanceof Line));
-        }
-    }
-
     /** For patches that no line parts: round each of them in turn if they are a ring, else from the bottom up. */
     private Unit built(List<Integer> all) {
         SeamKind turning = ringed(all) ? SeamKind.PARTIAL : SeamKind.SET_IN;
-        Unit up = upwards(all, turning);
+        Unit best = PartSeams.marked(new Joinings(items, all, neighbours).upwards(turning));
         if (turning == SeamKind.SET_IN || all.size() > LARGEST_RING) {
-            return up;
+            return best;
         }
-        Unit best = up;
         for (int i = 0; i < all.size(); i++) {
-            Unit round = PartSeams.marked(round(all, i));
+            Unit round = PartSeams.marked(new Joinings(items, all, neighbours).round(i));
             best = PartSeams.awkward(round) < PartSeams.awkward(best) ? round : best;
         }
         return best;
-    }
-
-    /** One patch after another sewn to what began with the given one. */
-    private Unit round(List<Integer> all, int seed) {
-        List<Group> groups = new ArrayList<>();
-        all.forEach(i -> groups.add(new Group(List.of(i), items.get(i))));
-        groups.add(0, groups.remove(seed));
-        while (groups.size() > 1) {
-            Joining next = joinings(groups).stream().filter(j -> j.a() == 0)
-                    .min(Comparator.comparingInt(j -> j.corners() < 0 ? Integer.MAX_VALUE : j.corners())).orElseThrow();
-            join(List.of(next), groups, SeamKind.PARTIAL);
-        }
-        return groups.get(0).unit();
-    }
-
-    private Unit upwards(List<Integer> all, SeamKind turning) {
-        List<Group> groups = new ArrayList<>();
-        all.forEach(i -> groups.add(new Group(List.of(i), items.get(i))));
-        while (groups.size() > 1) {
-            List<Joining> found = new ArrayList<>(joinings(groups));
-            Joining best = found.stream().min(Joining.ORDER).orElseThrow(() ->
-                    new IllegalArgumentException("patches " + all.stream().map(i -> items.get(i).id()).toList()
-                            + " don't share an edge; check the drafting"));
-            found.removeIf(j -> !likeness(j, groups).equals(likeness(best, groups)));
-            found.sort(Joining.ORDER);
-            join(found, groups, turning);
-        }
-        return PartSeams.marked(groups.get(0).unit());
-    }
-
-    /** All joinings that are alike in one go, each group in one of them at most, so that they can be sewn in a chain. */
-    private void join(List<Joining> alike, List<Group> groups, SeamKind turning) {
-        java.util.Set<Integer> used = new java.util.TreeSet<>();
-        java.util.Set<Integer> gone = new java.util.TreeSet<>(Comparator.reverseOrder());
-        for (Joining next : alike) {
-            if (used.contains(next.a()) || used.contains(next.b())) {
-                continue;
-            }
-            used.addAll(List.of(next.a(), next.b()));
-            gone.add(next.b());
-            Group a = groups.get(next.a());
-            Group b = groups.get(next.b());
-            SeamKind kind = next.corners() != 0 ? turning : next.isCurved() ? SeamKind.CURVED : SeamKind.STRAIGHT;
-            List<Integer> both = new ArrayList<>(a.items());
-            both.addAll(b.items());
-            groups.set(next.a(), new Group(both, new Unit.Sewn(kind, List.of(a.unit(), b.unit()), List.of(merged(next.run())))));
-        }
-        gone.forEach(i -> groups.remove((int) i));
-    }
-
-    /** What two joinings have in common that are sewn alike. */
-    private List<Long> likeness(Joining j, List<Group> groups) {
-        double a = area(groups.get(j.a()));
-        double b = area(groups.get(j.b()));
-        return List.of(Math.round(Math.min(a, b) * 200), Math.round(Math.max(a, b) * 200), j.length(), (long) j.corners(),
-                j.isCurved() ? 1L : 0L);
-    }
-
-    private List<Joining> joinings(List<Group> groups) {
-        List<Joining> found = new ArrayList<>();
-        for (int a = 0; a < groups.size(); a++) {
-            for (int b = a + 1; b < groups.size(); b++) {
-                List<Segment> run = neighbours.between(groups.get(a).items(), groups.get(b).items());
-                if (!run.isEmpty()) {
-                    double one = area(groups.get(a));
-                    double other = area(groups.get(b));
-                    boolean alike = groups.get(a).items().size() == groups.get(b).items().size() && Math.abs(one - other) < 1e-3;
-                    found.add(new Joining(a, b, run, Neighbours.corners(run), alike, Math.round((one + other) * 200)));
-                }
-            }
-        }
-        return found;
-    }
-
-    private double area(Group g) {
-        return g.items().stream().mapToDouble(i -> items.get(i).shape().area().squareInches()).sum();
     }
 
     /** True if at every inner crossing a seam runs straight on, so that only a ring of ends stands in the way. */
@@ -298,40 +212,5 @@ public final class AssemblyOrder {
             }
         }
         return out.stream().anyMatch(u -> out.stream().anyMatch(v -> u.dot(v) < -1 + 1e-5));
-    }
-
-    /** Edges that run on in one line joined into one. */
-    private static List<Segment> merged(List<Segment> run) {
-        List<Segment> left = new ArrayList<>(run);
-        boolean again = true;
-        while (again) {
-            again = false;
-            for (int i = 0; i < left.size() && !again; i++) {
-                for (int j = i + 1; j < left.size() && !again; j++) {
-                    if (left.get(i) instanceof Line a && left.get(j) instanceof Line b) {
-                        Optional<Line> one = joined(a, b);
-                        if (one.isPresent()) {
-                            left.set(i, one.get());
-                            left.remove(j);
-                            again = true;
-                        }
-                    }
-                }
-            }
-        }
-        return left;
-    }
-
-    private static Optional<Line> joined(Line a, Line b) {
-        for (Line other : List.of(b, b.reversed())) {
-            boolean straight = a.heading(0).unit().dot(other.heading(0).unit()) > 1 - 1e-6;
-            if (straight && a.to().near(other.from(), 2 * TOUCH)) {
-                return Optional.of(new Line(a.from(), other.to()));
-            }
-            if (straight && other.to().near(a.from(), 2 * TOUCH)) {
-                return Optional.of(new Line(other.from(), a.to()));
-            }
-        }
-        return Optional.empty();
     }
 }

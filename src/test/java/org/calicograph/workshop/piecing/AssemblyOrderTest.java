@@ -1,6 +1,7 @@
 package org.calicograph.workshop.piecing;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
@@ -10,6 +11,7 @@ import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
 import org.calicograph.geometry.Box;
 import org.calicograph.geometry.Line;
+import org.calicograph.geometry.Point;
 import org.calicograph.geometry.Region;
 import org.junit.jupiter.api.Test;
 
@@ -67,5 +69,17 @@ class AssemblyOrderTest {
         Unit unit = AssemblyOrder.of(patches);
         assertThat(unit.isStraight()).isTrue();
         assertThat(SewingTable.sew(unit).getArea()).isCloseTo(400, within(1e-3));
+    }
+
+    /** The sewing table itself: half a seam, a seam that is begun and never completed, and a set-in seam without a corner are caught. */
+    @Test
+    void what_is_sewn_wrong_is_caught() {
+        List<Unit> two = List.of(box("left", 0, 0, 1, 2), box("right", 1, 0, 1, 2));
+        Line whole = new Line(new Point(1, 0), new Point(1, 2));
+        Line half = new Line(new Point(1, 0), new Point(1, 1));
+        assertThat(SewingTable.sew(new Unit.Sewn(SeamKind.STRAIGHT, two, List.of(List.of(whole)))).getArea()).isCloseTo(4, within(1e-6));
+        assertThatThrownBy(() -> SewingTable.sew(new Unit.Sewn(SeamKind.STRAIGHT, two, List.of(List.of(half))))).isInstanceOf(AssertionError.class);
+        assertThatThrownBy(() -> SewingTable.sew(new Unit.Sewn(SeamKind.BEGUN, two, List.of(List.of(whole))))).hasMessageContaining("nothing completes");
+        assertThatThrownBy(() -> SewingTable.sew(new Unit.Sewn(SeamKind.SET_IN, two, List.of(List.of(whole))))).hasMessageContaining("turns a corner");
     }
 }
