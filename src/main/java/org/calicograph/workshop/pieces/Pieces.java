@@ -76,10 +76,10 @@ public final class Pieces {
             out.add(new Piece(letter(out.size()), g.fabric, at.shape, RotaryRules.of(at.shape, rules), g.ids, at.notches));
         }
         for (Group g : laid.values()) {
-            Group at = g.atOrigin();
+            Group at = g.transformed(Lengthwise.turn(g.shape)).atOrigin();
             Box box = at.shape.bounds();
-            Length extra = turnUnder.times(2);
-            CutMethod method = new CutMethod.Laid("laid shape", turnUnder, Length.inches(box.width()).plus(extra), Length.inches(box.height()).plus(extra));
+            double extra = 2 * turnUnder.inInches();
+            CutMethod method = new CutMethod.Laid("laid shape", turnUnder, RotaryRules.onRuler(box.width() + extra, rules), RotaryRules.onRuler(box.height() + extra, rules));
             out.add(new Piece(letter(out.size()), g.fabric, at.shape, method, g.ids, List.of()));
         }
         return List.copyOf(out);

@@ -65,7 +65,12 @@ public final class RotaryRules {
 
     private static CutMethod template(String shape, Region finished, String reason, CuttingRules rules) {
         Box box = CutOutline.of(finished, rules.seam()).bounds();
-        return new CutMethod.Template(shape, List.of(), reason, Length.inches(box.width()), Length.inches(box.height()));
+        return new CutMethod.Template(shape, List.of(), reason, onRuler(box.width(), rules), onRuler(box.height(), rules));
+    }
+
+    /** The next line of the ruler: a rectangle to lay a template on is cut no finer than that. */
+    static Length onRuler(double inches, CuttingRules rules) {
+        return Length.inches(inches).roundedUpTo(rules.rulerStep());
     }
 
     private static CutMethod triangle(List<Point> c, Region finished, CuttingRules rules) {
