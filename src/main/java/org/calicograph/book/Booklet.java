@@ -112,6 +112,11 @@ public record Booklet(Quilt quilt, CuttingRules rules, Paper paper) implements D
         flow.chapter("Before you begin");
         flow.paragraph("Read the booklet through once. Wash and press the fabric if you will wash the quilt. All sizes are for "
                 + rules.text(rules.seam()) + " seams; sew a test seam and measure it before the first block.");
+        flow.caution(Cutting.CAUTION + " " + SewingPlan.CAUTION);
+        flow.heading("Notions", 1.0);
+        flow.points(List.of("Rotary cutter, cutting mat and a ruler with " + rules.text(rules.rulerStep()) + " lines",
+                "Thread for piecing and for quilting; a new machine needle for each", "Pins, a seam ripper, chalk or a marker that you have tried on a scrap",
+                "Iron and pressing board"));
         flow.heading("Fabric", 1.2);
         Table fabrics = Table.of("Fabric", "Fabric", "Buy", "Laid out on", "No layout can be below");
         for (FabricCut f : cutting.fabrics()) {
@@ -123,11 +128,6 @@ public record Booklet(Quilt quilt, CuttingRules rules, Paper paper) implements D
         flow.paragraph(cutting.assumptions());
         flow.heading("Backing, batting and binding", 1.2);
         flow.table(Finishing.of(quilt.width(), quilt.height(), rules).table(), 0.17, 0.13, 0.32, 0.38);
-        flow.heading("Notions", 1.0);
-        flow.points(List.of("Rotary cutter, cutting mat and a ruler with " + rules.text(rules.rulerStep()) + " lines",
-                "Thread for piecing and for quilting; a new machine needle for each", "Pins, a seam ripper, chalk or a marker that you have tried on a scrap",
-                "Iron and pressing board"));
-        flow.caution(Cutting.CAUTION + " " + SewingPlan.CAUTION);
     }
 
     private void cutting(PageFlow flow, Cutting cutting) {
@@ -155,11 +155,11 @@ public record Booklet(Quilt quilt, CuttingRules rules, Paper paper) implements D
             stage(flow, s);
         }
         for (SewingPlan.Laid l : plan.layings()) {
-            flow.heading(l.caption(), 3.6);
-            flow.picture(l.laying().placement(), 2.8, 4.8, "");
-            flow.table(l.laying().table(), 0.12, 0.22, 0.22, 0.22, 0.22);
+            flow.heading(l.caption(), 4.6);
             flow.paragraph(Laying.ORDER);
             flow.caution(Laying.CAUTION);
+            flow.picture(l.laying().placement(), 2.8, 4.8, "");
+            flow.table(l.laying().table(), 0.12, 0.22, 0.22, 0.22, 0.22);
         }
     }
 
