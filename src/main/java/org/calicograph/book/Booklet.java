@@ -126,8 +126,10 @@ public record Booklet(Quilt quilt, CuttingRules rules, Paper paper) implements D
         }
         flow.table(fabrics, 0.22, 0.13, 0.2, 0.45);
         flow.paragraph(cutting.assumptions());
-        flow.heading("Backing, batting and binding", 1.2);
-        flow.table(Finishing.of(quilt.width(), quilt.height(), rules).table(), 0.17, 0.13, 0.32, 0.38);
+        double[] columns = {0.17, 0.13, 0.32, 0.38};
+        Table finishing = Finishing.of(quilt.width(), quilt.height(), rules).table();
+        flow.heading("Backing, batting and binding", flow.height(finishing, columns) + 0.3);
+        flow.table(finishing, columns);
     }
 
     private void cutting(PageFlow flow, Cutting cutting) {
