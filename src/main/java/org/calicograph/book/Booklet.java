@@ -11,6 +11,7 @@ import org.calicograph.drawing.Table;
 import org.calicograph.quilt.Block;
 import org.calicograph.quilt.Patchwork;
 import org.calicograph.quilt.Quilt;
+import org.calicograph.quilting.Batting;
 import org.calicograph.show.PatchworkPicture;
 import org.calicograph.workshop.Chain;
 import org.calicograph.workshop.Cutting;
@@ -28,16 +29,17 @@ import org.calicograph.workshop.piecing.SeamKind;
 /**
  * A booklet that a stranger can sew a quilt from.
  *
- * @param paper every page's size
+ * @param paper   every page's size
+ * @param batting what goes in the middle; it says how far apart the quilting may lie
  */
-public record Booklet(Quilt quilt, CuttingRules rules, Paper paper) implements Drawable {
+public record Booklet(Quilt quilt, CuttingRules rules, Paper paper, Batting batting) implements Drawable {
 
     /** Shares of the width that the columns of a cutting table take. */
     private static final double[] COLUMNS = {0.07, 0.08, 0.14, 0.17, 0.16, 0.14, 0.24};
 
-    /** On A4, with inch rules. */
+    /** On A4, with inch rules and a batting of unknown make. */
     public static Booklet of(Quilt quilt) {
-        return new Booklet(quilt, CuttingRules.INCH, Paper.A4);
+        return new Booklet(quilt, CuttingRules.INCH, Paper.A4, Batting.UNKNOWN);
     }
 
     public static Booklet of(Patchwork work) {
@@ -64,11 +66,15 @@ public record Booklet(Quilt quilt, CuttingRules rules, Paper paper) implements D
     }
 
     public Booklet on(Paper other) {
-        return new Booklet(quilt, rules, other);
+        return new Booklet(quilt, rules, other, batting);
     }
 
     public Booklet with(CuttingRules other) {
-        return new Booklet(quilt, other, paper);
+        return new Booklet(quilt, other, paper, batting);
+    }
+
+    public Booklet with(Batting other) {
+        return new Booklet(quilt, rules, paper, other);
     }
 
     /** Every page, each exactly as large as the paper, templates at full size last. */
@@ -203,8 +209,9 @@ public record Booklet(Quilt quilt, CuttingRules rules, Paper paper) implements D
                         + (back.widths() == 1 ? "." : back.upright() ? "; the seams run down the quilt." : "; the seams run across the quilt.")
                         + " Trim the selvages off before you sew, and press the seams open.",
                 "Lay the backing wrong side up, the batting on it, the top right side up; smooth each from the middle. Baste.",
-                "Quilt from the middle outwards. Lines may lie no further apart than the batting's maker allows; where nothing is "
-                        + "stated, stay within 2 in.",
+                "Quilt from the middle outwards, lines at most " + rules.text(batting.widestGap()) + " apart: " + (batting.equals(Batting.UNKNOWN)
+                        ? "no batting is chosen, and where its maker states nothing that is as far as the usual advice goes."
+                        : "that is the usual limit of " + batting.name() + ".") + " What its package says comes before this.",
                 "Trim the edges square. Measure the quilt through the middle, not along its edge.",
                 "Join " + f.bindingStrips() + " strips of " + rules.text(f.how().strip()) + " slantwise into "
                         + rules.text(rules.taped(f.bindingLength())) + " of binding, fold it in two lengthwise and press. Sew it to the front, raw edges "

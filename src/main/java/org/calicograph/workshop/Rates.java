@@ -62,29 +62,30 @@ public record Rates(double secondsPerPiece, double secondsPerSeam, double inches
     public Rates price(String fabric, double price) {
         Map<String, Double> all = new TreeMap<>(prices);
         all.put(fabric, price);
-        return new Rates(secondsPerPiece, secondsPerSeam, inchesPerMinute, pressingPerSeam, quiltingPerMinute, lineSpacing, bindingPerYard, hour,
-                clothPrice, all, battingPrice, threadPrice, spool, currency);
+        return with(lineSpacing, hour, clothPrice, all, currency);
     }
 
     /** What every other fabric costs. */
     public Rates clothPrice(double price) {
-        return new Rates(secondsPerPiece, secondsPerSeam, inchesPerMinute, pressingPerSeam, quiltingPerMinute, lineSpacing, bindingPerYard, hour,
-                price, prices, battingPrice, threadPrice, spool, currency);
+        return with(lineSpacing, hour, price, prices, currency);
     }
 
     public Rates hour(double price) {
-        return new Rates(secondsPerPiece, secondsPerSeam, inchesPerMinute, pressingPerSeam, quiltingPerMinute, lineSpacing, bindingPerYard, price,
-                clothPrice, prices, battingPrice, threadPrice, spool, currency);
+        return with(lineSpacing, price, clothPrice, prices, currency);
     }
 
     public Rates lineSpacing(double inches) {
-        return new Rates(secondsPerPiece, secondsPerSeam, inchesPerMinute, pressingPerSeam, quiltingPerMinute, inches, bindingPerYard, hour,
-                clothPrice, prices, battingPrice, threadPrice, spool, currency);
+        return with(inches, hour, clothPrice, prices, currency);
     }
 
     public Rates currency(String sign) {
+        return with(lineSpacing, hour, clothPrice, prices, sign);
+    }
+
+    /** The same with all that can be set one by one. */
+    private Rates with(double lineSpacing, double hour, double clothPrice, Map<String, Double> prices, String currency) {
         return new Rates(secondsPerPiece, secondsPerSeam, inchesPerMinute, pressingPerSeam, quiltingPerMinute, lineSpacing, bindingPerYard, hour,
-                clothPrice, prices, battingPrice, threadPrice, spool, sign);
+                clothPrice, prices, battingPrice, threadPrice, spool, currency);
     }
 
     double priceOf(String fabric) {

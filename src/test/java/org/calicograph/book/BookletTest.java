@@ -4,14 +4,18 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import java.util.Map;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.calicograph.drawing.Paper;
 import org.calicograph.drawing.Picture;
 import org.calicograph.geometry.Box;
+import org.calicograph.measure.Length;
 import org.calicograph.quilt.Quilt;
 import org.calicograph.quilt.Setting;
+import org.calicograph.quilting.Batting;
+import org.calicograph.workshop.Figures;
 import org.junit.jupiter.api.Test;
 
 class BookletTest {
@@ -41,6 +45,24 @@ class BookletTest {
             String text = new PDFTextStripper().getText(document);
             assertThat(text).contains("Oyster Beds", "24 in x 30 in finished", "Take care", "A rotary cutter is a razor", "Cutting", "template A",
                     "curved seam", "Quilting and finishing", "Label", "iron");
+        }
+    }
+
+    /** Quilting distances that packages and charts print: batting_quilting_distance.csv, each row with its source. */
+    @Test
+    void the_quilting_lies_as_close_as_the_chosen_batting_asks() throws Exception {
+        List<Batting> known = List.of(Batting.WOOL, Batting.POLYESTER, Batting.COTTON_POLYESTER, Batting.COTTON_WITH_SCRIM, Batting.UNKNOWN);
+        for (Map<String, String> row : Figures.of("batting_quilting_distance")) {
+            Batting batting = known.stream().filter(b -> b.name().equals(row.get("batting"))).findFirst().orElseThrow();
+            assertThat(batting.widestGap()).isBetween(Length.inches(row.get("from_in")), Length.inches(row.get("to_in")));
+        }
+        assertThat(text(Booklet.of(quilt()).with(Batting.WOOL))).contains("lines at most 3 in apart: that is the usual limit of wool");
+        assertThat(text(Booklet.of(quilt()))).contains("lines at most 2 in apart: no batting is chosen");
+    }
+
+    private static String text(Booklet booklet) throws Exception {
+        try (PDDocument document = Loader.loadPDF(booklet.pdf())) {
+            return new PDFTextStripper().getText(document).replaceAll("\\s+", " ");
         }
     }
 }

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.Map;
 import org.assertj.core.api.SoftAssertions;
+import org.calicograph.drawing.Table;
 import org.calicograph.measure.Length;
 import org.calicograph.workshop.Finishing.Assumptions;
 import org.calicograph.workshop.pieces.CuttingRules;
@@ -125,5 +126,22 @@ class FinishingTest {
     void ten_yards_do_not_back_a_king_with_overage() {
         Finishing f = of("120", "120", CuttingRules.INCH, Assumptions.USUAL);
         assertThat(f.backing().total()).isGreaterThan(Length.yards(10)).isEqualTo(Length.inches(4 * 128));
+    }
+
+    /**
+     * Common practice for shows: a sleeve 4 in deep when it is folded and sewn, as wide as the quilt, joined from
+     * strips across the cloth.
+     */
+    @Test
+    void the_sleeve_takes_a_four_inch_rod_pocket_as_wide_as_the_quilt() {
+        for (int width : new int[] {24, 40, 41, 84, 110}) {
+            Finishing f = Finishing.of(Length.inches(width), Length.inches(60), CuttingRules.INCH);
+            Length deep = f.how().sleeve().minus(CuttingRules.INCH.seam().times(2)).times(0.5);
+            assertThat(deep).isBetween(Length.inches(4), Length.inches("4 1/2"));
+            long strips = (long) Math.ceil(width / 40.0);
+            String row = f.table().rows().stream().map(r -> r.stream().map(Table.Entry::text).toList()).filter(r -> r.get(0).equals("Sleeve"))
+                    .findFirst().orElseThrow().get(2);
+            assertThat(row).isEqualTo(strips + (strips == 1 ? " strip of 9 in" : " strips of 9 in"));
+        }
     }
 }
