@@ -69,6 +69,8 @@ public record Arrangement(List<Segment> edges, List<Region> faces, List<Segment>
         return cut(segments.stream().filter(s -> s.length() > SNAP).map(s -> (Segment) s).toList());
     }
 
+    private static final Comparator<Point> TOP_LEFT = Comparator.comparingDouble((Point p) -> grid(p.y())).thenComparingDouble(p -> grid(p.x()));
+
     private static double grid(double inches) {
         return Math.rint(inches * 1e4);
     }
@@ -81,6 +83,7 @@ public record Arrangement(List<Segment> edges, List<Region> faces, List<Segment>
                 loose.add(chords.get(List.of(c[0], c[1])));
             }
         }
+        loose.sort(Comparator.comparing(Segment::from, TOP_LEFT).thenComparing(Segment::middle, TOP_LEFT));
         return loose;
     }
 
@@ -162,6 +165,19 @@ public record Arrangement(List<Segment> edges, List<Region> faces, List<Segment>
         if (run.size() > 1 && run.get(0).equals(run.get(run.size() - 1))) {
             run.remove(run.size() - 1);
         }
-        return new Path(run).joined();
+        return new Path(fromTopLeft(new Path(run).joined().segments()));
+    }
+
+    /** The ring found begins anywhere; that it begin at its topmost corner, of those the leftmost, makes it the same in every run. */
+    private static List<Segment> fromTopLeft(List<Segment> ring) {
+        int first = 0;
+        for (int i = 1; i < ring.size(); i++) {
+            if (TOP_LEFT.compare(ring.get(i).from(), ring.get(first).from()) < 0) {
+                first = i;
+            }
+        }
+        List<Segment> turned = new ArrayList<>(ring.subList(first, ring.size()));
+        turned.addAll(ring.subList(0, first));
+        return turned;
     }
 }

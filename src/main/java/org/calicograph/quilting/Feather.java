@@ -9,7 +9,7 @@ import org.calicograph.measure.Length;
 
 /**
  * Feathers: lobes side by side along both sides of a spine. The lobes are spaced so that a whole number
- * fits, each leaning forward; neighbours share the line between them. Along an open spine they grow lower
+ * fits, on each straight and in each corner, each leaning forward; neighbours share the line between them. Along an open spine they grow lower
  * towards both ends, and a plume closes the tip.
  *
  * @param height of a lobe, from the spine
@@ -18,6 +18,10 @@ import org.calicograph.measure.Length;
 public record Feather(Length height, Length width) {
 
     private static final double LOWEST = 0.45;
+    /** How far a lobe leans forward, of its height. */
+    private static final double LEAN = 0.55;
+    /** Where the lobes are as wide as asked, of their height. */
+    private static final double TOPS = 0.8;
 
     public Feather {
         if (!width.isPositive() || height.compareTo(width) < 0) {
@@ -35,23 +39,24 @@ public record Feather(Length height, Length width) {
                         + " but the feather's lobes are " + height + " high on that side; make them lower or the bend wider");
             }
         }
-        int count = Math.max(1, (int) Math.round(spine.length() / width.inInches()));
-        double w = spine.length() / count;
+        double w = spacing(spine);
         List<Path> paths = new ArrayList<>();
         paths.add(spine.path());
         for (int side = -1; side <= 1; side += 2) {
-            for (int i = 0; i <= (spine.isClosed() ? count - 1 : count); i++) {
-                double x = i * w;
-                boolean last = !spine.isClosed() && i == count;
+            List<Double> feet = feet(spine, side);
+            for (int i = 0; i < feet.size(); i++) {
+                double x = feet.get(i);
+                boolean last = i == feet.size() - 1;
                 Point top = top(x, side, w, spine);
                 double tall = h * taper(x, spine);
                 Path rib = Path.from(x, 0).curveTo(Point.of(x + 0.18 * tall, side * 0.12 * tall),
                         Point.of(top.x() - 0.16 * tall, top.y() - side * 0.34 * tall), top).open();
                 paths.add(spine.bent(rib));
-                if (!last) {
-                    Point next = top(x + w, side, w, spine);
-                    Point rise = Point.of(0.36 * w, side * 0.8 * w);
-                    Path cap = Path.from(top).curveTo(top.plus(rise.times(taper(x, spine))), next.plus(rise.times(taper(x + w, spine))), next).open();
+                if (!last || spine.isClosed()) {
+                    double then = last ? feet.get(0) + spine.length() : feet.get(i + 1);
+                    Point next = top(then, side, w, spine);
+                    Point rise = Point.of(0.36 * (then - x), side * 0.8 * w);
+                    Path cap = Path.from(top).curveTo(top.plus(rise.times(taper(x, spine))), next.plus(rise.times(taper(then, spine))), next).open();
                     paths.add(spine.bent(cap));
                 }
             }
@@ -62,10 +67,40 @@ public record Feather(Length height, Length width) {
         return List.copyOf(paths);
     }
 
+    private double spacing(Spine spine) {
+        return spine.length() / Math.max(1, (int) Math.round(spine.length() / width.inInches()));
+    }
+
+    /**
+     * Where the ribs of one side begin. Where a closed spine turns a corner the tops of the lobes, not their feet, are as
+     * far apart as on the straight, a whole number on each straight and in each corner: fewer inside the corner, more outside.
+     */
+    private List<Double> feet(Spine spine, int side) {
+        List<Double> feet = new ArrayList<>();
+        List<Spine.Stretch> stretches = spine.stretches(0.3 / height.inInches());
+        if (stretches.size() == 1 || !spine.isClosed()) {
+            double w = spacing(spine);
+            int count = (int) Math.round(spine.length() / w);
+            for (int i = 0; i <= (spine.isClosed() ? count - 1 : count); i++) {
+                feet.add(i * w);
+            }
+            return feet;
+        }
+        for (Spine.Stretch s : stretches) {
+            double length = s.to() - s.from();
+            double atTop = length * (1 - side * TOPS * height.inInches() * s.curvature());
+            int count = Math.max(1, (int) Math.round(atTop / width.inInches()));
+            for (int i = 0; i < count; i++) {
+                feet.add(s.from() + length * i / count - LEAN * height.inInches());
+            }
+        }
+        return feet;
+    }
+
     /** Where a rib ends. */
     private Point top(double x, int side, double w, Spine spine) {
         double taper = taper(x, spine);
-        return Point.of(x + 0.55 * height.inInches() * taper, side * (height.inInches() - 0.62 * w) * taper);
+        return Point.of(x + LEAN * height.inInches() * taper, side * (height.inInches() - 0.62 * w) * taper);
     }
 
     /** Lobes grow lower towards both ends of an open spine; round a closed one all are alike. */

@@ -19,7 +19,7 @@ final class Linking {
 
     /** Nodes looked into at most, and at most so many by edges by odd corners. */
     private static final int MOST_NODES = 3000;
-    private static final double MOST_WORK = 4e6;
+    private static final double MOST_WORK = 4e5;
 
     /** @param cost length and the price of the starts; {@code bound} is below the cost of every route */
     record Found(int[] times, double cost, double bound, long matchingNanos) { }
@@ -58,6 +58,7 @@ final class Linking {
         PriorityQueue<Node> queue = new PriorityQueue<>(Comparator.comparingDouble(Node::bound));
         queue.add(root);
         double bound = root.bound;
+        double apart = apart();
         while (!queue.isEmpty() && queue.peek().bound < bestCost - slack && left > 0) {
             Node node = queue.poll();
             int edge = branch(node);
@@ -72,6 +73,7 @@ final class Linking {
             }
             bound = queue.isEmpty() ? bestCost : queue.peek().bound;
         }
+        bound = Math.max(bound, apart);
         return new Found(best, bestCost, bound >= bestCost - slack ? bestCost : bound, matchingNanos);
     }
 
@@ -157,6 +159,38 @@ final class Linking {
     private int branch(Node node) {
         List<Integer> undecided = links(node.fate, Double.POSITIVE_INFINITY).stream().filter(i -> node.fate[i] == 0).toList();
         return undecided.stream().filter(i -> node.times[i] == 0).findFirst().orElseGet(() -> undecided.get(0));
+    }
+
+    /**
+     * No route costs less: each part that is sewn has a run to itself, or lends half the way to the nearest other
+     * part to the links that join it; those halves lie apart.
+     */
+    private double apart() {
+        int[] once = once(new int[net.edges().size()]);
+        Groups parts = new Groups(net.corners());
+        List<Integer> sources = new ArrayList<>();
+        for (int i = 0; i < once.length; i++) {
+            if (once[i] > 0) {
+                parts.join(net.edges().get(i).from(), net.edges().get(i).to());
+                sources.add(net.edges().get(i).from());
+                sources.add(net.edges().get(i).to());
+            }
+        }
+        Ways ways = new Ways(net, net.incidence(), sources);
+        double[] nearest = new double[net.corners()];
+        Arrays.fill(nearest, Double.POSITIVE_INFINITY);
+        for (Net.Edge e : net.edges()) {
+            int a = parts.of(ways.source(e.from()));
+            int b = parts.of(ways.source(e.to()));
+            if (a != b) {
+                double way = ways.distance(e.from()) + e.length() + ways.distance(e.to());
+                nearest[a] = Math.min(nearest[a], way);
+                nearest[b] = Math.min(nearest[b], way);
+            }
+        }
+        double[] halves = Arrays.stream(nearest).filter(n -> n < Double.POSITIVE_INFINITY).map(n -> Math.min(start, n / 2)).toArray();
+        double joined = start + Arrays.stream(halves).sum();
+        return net.requiredLength() + (halves.length == 0 ? start : Math.min(joined, start * halves.length));
     }
 
     /** The edges not sewn or used of a shortest spanning tree of links between what hangs together, shortest link first; none over a length. */

@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
 import java.util.function.UnaryOperator;
 import org.calicograph.drawing.Drawable;
 import org.calicograph.drawing.Exhibit;
@@ -47,8 +48,14 @@ public record QuiltingPlan(Patchwork top, List<Layer> layers, Batting batting, L
             }
         }
 
+        /** The fewest starts. */
         public Route route() {
             return Route.over(lines, lent, Point.ORIGIN);
+        }
+
+        /** Starts weighed against line sewn twice, as the way of sewing asks. */
+        public Route route(Sewing sewing) {
+            return Route.over(lines, lent, Point.ORIGIN, sewing.start());
         }
     }
 
@@ -97,6 +104,25 @@ public record QuiltingPlan(Patchwork top, List<Layer> layers, Batting batting, L
             }
         }
         return new QuiltingPlan(top, byThread.values().stream().flatMap(List::stream).toList(), batting, this.thread);
+    }
+
+    /** Every set may travel along the seams, in the ditch, where a line sewn does not show. */
+    public QuiltingPlan travellingAlongSeams() {
+        List<Path> seams = top.patches().stream().flatMap(p -> p.shape().paths().stream()).toList();
+        return lending(l -> seams);
+    }
+
+    /** Every set may travel along the lines of the others in the same thread. */
+    public QuiltingPlan travellingAlongOthers() {
+        return lending(l -> layers.stream().filter(o -> o != l && o.thread().equals(l.thread())).flatMap(o -> o.lines().stream()).toList());
+    }
+
+    private QuiltingPlan lending(Function<Layer, List<Path>> lines) {
+        return new QuiltingPlan(top, layers.stream().map(l -> {
+            List<Path> lent = new ArrayList<>(l.lent());
+            lent.addAll(lines.apply(l));
+            return new Layer(l.name(), l.thread(), l.lines(), lent);
+        }).toList(), batting, thread);
     }
 
     public QuiltingPlan on(Batting other) {
@@ -148,9 +174,9 @@ public record QuiltingPlan(Patchwork top, List<Layer> layers, Batting batting, L
         Table table = Table.of("Quilting", "quilting", "thread", "line, in", "starts", "sewn again, in", "least possible", "thread, yd");
         for (Layer layer : layers) {
             Route route = layer.route();
-            String least = route.exact() ? "yes" : "within " + Math.round((route.length() / route.bound() - 1) * 1000) / 10.0 + " %";
-            table = table.row(layer.name(), layer.thread().hex(), Math.round((route.length() - route.retraced()) * 10) / 10.0, route.starts(),
-                    Math.round(route.retraced() * 10) / 10.0, least, Math.round(thread.needed(route).inInches() / 3.6) / 10.0);
+            String least = leastPossible(route);
+            table = table.row(layer.name(), layer.thread().hex(), tenths(route.length() - route.retraced()), route.starts(),
+                    tenths(route.retraced()), least, tenths(thread.needed(route).inInches() / 36));
         }
         return table;
     }
@@ -168,9 +194,36 @@ public record QuiltingPlan(Patchwork top, List<Layer> layers, Batting batting, L
             String at = tight.stream().max(Comparator.comparing(Throat.Tight::roll)).map(t -> near(t.at().x()) + ", " + near(t.at().y())).orElse("");
             String roll = tight.stream().map(Throat.Tight::roll).max(Comparator.naturalOrder()).map(r -> near(r.inInches())).orElse("");
             table = table.row(layer.name(), tight.isEmpty() ? "yes" : "no: quilt it by hand, in parts, or in free motion", roll, at,
-                    Math.round(throat.turns(route) * 10) / 10.0);
+                    tenths(throat.turns(route)));
         }
         return table;
+    }
+
+    /** By hand or by machine: the starts, and what limits that way of sewing. */
+    public Table sewn(Sewing sewing) {
+        boolean byHand = sewing instanceof Sewing.ByHand;
+        Table table = Table.of(byHand ? "Quilted by hand" : "Quilted by machine", "quilting", "starts", "sewn again, in", "least possible", "thread, yd", "limit");
+        for (Layer layer : layers) {
+            Route route = layer.route(sewing);
+            String limit;
+            if (sewing instanceof Sewing.ByHand hand) {
+                limit = tenths(hand.toTheInch()) + " stitches to the inch; " + hand.threads(route) + " threads of " + hand.length() + ", each sews " + near(hand.reach().inInches());
+            } else {
+                Throat throat = ((Sewing.ByMachine) sewing).throat();
+                limit = throat.tight(throat.eased(route, area()), area()).isEmpty() ? "goes through a throat of " + throat.space()
+                        : "does not go through a throat of " + throat.space() + ": by hand, in parts, or in free motion";
+            }
+            table = table.row(layer.name(), route.starts(), tenths(route.retraced()), leastPossible(route), tenths(sewing.thread(route).inInches() / 36), limit);
+        }
+        return table;
+    }
+
+    private static String leastPossible(Route route) {
+        return route.exact() ? "yes" : "within " + tenths((route.length() / route.bound() - 1) * 100) + " %";
+    }
+
+    private static double tenths(double x) {
+        return Math.round(x * 10) / 10.0;
     }
 
     private static String near(double inches) {

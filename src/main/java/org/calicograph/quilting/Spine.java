@@ -94,6 +94,29 @@ public final class Spine {
         return least;
     }
 
+    /** Part of the spine that bends evenly: 1 / radius, above 0 to the right. */
+    record Stretch(double from, double to, double curvature) { }
+
+    /** The spine cut wherever it begins to bend otherwise all at once, by more than a curvature. */
+    List<Stretch> stretches(double sharply) {
+        List<Stretch> all = new ArrayList<>();
+        for (int i = 0; i < parts.size(); i++) {
+            double to = begins.get(i) + parts.get(i).length();
+            double curvature = curvature(parts.get(i));
+            Stretch last = all.isEmpty() ? null : all.get(all.size() - 1);
+            if (last != null && Math.abs(last.curvature() - curvature) <= sharply) {
+                all.set(all.size() - 1, new Stretch(last.from(), to, curvature));
+            } else {
+                all.add(new Stretch(begins.get(i), to, curvature));
+            }
+        }
+        return all;
+    }
+
+    private static double curvature(Segment s) {
+        return s instanceof Arc arc ? Math.signum(arc.bulge()) / arc.radius() : 0;
+    }
+
     private record Frame(Point at, Point along, double curvature) { }
 
     private Frame frame(double distance) {
@@ -104,7 +127,7 @@ public final class Spine {
         }
         Segment s = parts.get(i);
         double share = (d - begins.get(i)) / s.length();
-        double curvature = s instanceof Arc arc ? Math.signum(arc.bulge()) / arc.radius() : 0;
+        double curvature = curvature(s);
         if (share >= 0 && share <= 1) {
             return new Frame(s.at(share), s.heading(share).unit(), curvature);
         }

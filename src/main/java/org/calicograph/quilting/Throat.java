@@ -1,6 +1,7 @@
 package org.calicograph.quilting;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import org.calicograph.geometry.Box;
 import org.calicograph.geometry.Point;
@@ -55,6 +56,22 @@ public record Throat(Length space, Length thickness, boolean freeMotion) {
             runs.add(worst(back, box).roll().compareTo(worst(run, box).roll()) < 0 ? back : run);
         }
         return new Route(runs, route.bound(), route.exact(), route.matching());
+    }
+
+    /**
+     * Of several plans the one to sew under this throat: the fewest starts; of those the fewest places that do not go
+     * through, then the least turning of the whole quilt. The first of equals.
+     *
+     * @throws IllegalArgumentException if there is none
+     */
+    public QuiltingPlan easiest(List<QuiltingPlan> plans) {
+        record Effort(QuiltingPlan plan, int starts, int tight, double turns) { }
+        return plans.stream().map(plan -> {
+            List<Route> routes = plan.layers().stream().map(l -> eased(l.route(), plan.area())).toList();
+            return new Effort(plan, routes.stream().mapToInt(Route::starts).sum(), routes.stream().mapToInt(r -> tight(r, plan.area()).size()).sum(),
+                    routes.stream().mapToDouble(this::turns).sum());
+        }).min(Comparator.comparingInt(Effort::starts).thenComparingInt(Effort::tight).thenComparingDouble(e -> Math.rint(e.turns() * 1e6)))
+                .orElseThrow(() -> new IllegalArgumentException("no plans to choose from; give at least one")).plan();
     }
 
     private Tight worst(Route.Run run, Box box) {

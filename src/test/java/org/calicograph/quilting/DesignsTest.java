@@ -13,6 +13,7 @@ import org.calicograph.geometry.Path;
 import org.calicograph.geometry.Point;
 import org.calicograph.geometry.Polygons;
 import org.calicograph.geometry.Region;
+import org.calicograph.geometry.SvgPathData;
 import org.calicograph.measure.Angle;
 import org.calicograph.measure.Length;
 import org.junit.jupiter.api.Test;
@@ -68,6 +69,18 @@ class DesignsTest {
         // The spine, and on each side as many ribs as caps: whole lobes all round.
         assertThat((feather.size() - 1) % 4).isZero();
         assertThat(Route.over(feather).starts()).isEqualTo(1);
+    }
+
+    @Test
+    void round_a_corner_a_feather_keeps_the_spacing_of_its_lobes_on_both_sides() {
+        Box box = new Box(0, 0, 40, 40);
+        List<Path> feather = new Feather(Length.inches(3.4), Length.inches(1.25)).inBorder(box, Length.inches(8));
+        Path spine = feather.get(0);
+        Geometry stem = Polygons.FACTORY.createLineString(Polygons.coordinates(spine.flattened(1e-3)));
+        // Ribs begin on the spine; the caps between their tops do not.
+        List<Path> caps = feather.stream().skip(1).filter(p -> stem.distance(Polygons.FACTORY.createPoint(Polygons.coordinates(List.of(p.start()))[0])) > 0.5).toList();
+        assertThat(caps).hasSizeGreaterThan(100);
+        assertThat(caps).allSatisfy(c -> assertThat(c.start().distance(c.end())).isBetween(0.7 * 1.25, 1.45 * 1.25));
     }
 
     @Test
@@ -185,11 +198,30 @@ class DesignsTest {
     }
 
     @Test
-    void machine_svg_has_one_path_a_run_in_order() {
-        Route route = Route.over(List.of(Path.circle(Point.of(2, 2), 1), Path.circle(Point.of(8, 2), 1), Path.circle(Point.of(5, 2), 1)));
-        String svg = Marking.machineSvg(route);
-        assertThat(svg.split("<path", -1)).hasSize(4);
-        assertThat(route.paths().stream().map(p -> Math.round(p.bounds().centre().x())).toList()).isEqualTo(List.of(2L, 5L, 8L));
+    void machine_svg_read_by_an_xml_parser_is_the_route_element_by_element() throws Exception {
+        List<Path> lines = new java.util.ArrayList<>(Lines.diagonalGrid(SHIELD, Length.inches(2)));
+        lines.addAll(List.of(Path.circle(Point.of(20, 2), 1), Path.circle(Point.of(26, 2), 1), Path.circle(Point.of(23, 2), 1)));
+        Route route = Route.over(lines);
+        var factory = javax.xml.parsers.DocumentBuilderFactory.newInstance();
+        factory.setFeature("http://apache.org/xml/features/nonvalidating/load-external-dtd", false);
+        var document = factory.newDocumentBuilder().parse(new org.xml.sax.InputSource(new java.io.StringReader(Marking.machineSvg(route))));
+        var elements = document.getElementsByTagName("path");
+        assertThat(elements.getLength()).isEqualTo(route.starts());
+        for (int i = 0; i < elements.getLength(); i++) {
+            List<Path> read = SvgPathData.read(((org.w3c.dom.Element) elements.item(i)).getAttribute("d"));
+            assertThat(read).as("one unbroken line in element %d", i).hasSize(1);
+            Path sewn = route.paths().get(i);
+            assertThat(read.get(0).length()).isCloseTo(sewn.length(), within(1e-3 * sewn.segments().size()));
+            assertThat(read.get(0).start().near(sewn.start(), 1e-3)).isTrue();
+            assertThat(read.get(0).end().near(sewn.end(), 1e-3)).isTrue();
+            Point here = read.get(0).start();
+            for (var s : read.get(0).segments()) {
+                assertThat(s.from().near(here, 1e-6)).isTrue();
+                here = s.to();
+            }
+        }
+        // One inch is one unit, and the sheet's size says so.
+        assertThat(document.getDocumentElement().getAttribute("width")).endsWith("in");
     }
 
     @Test

@@ -84,6 +84,51 @@ class QuiltingPlanTest {
         assertThat(csv).contains("no: quilt it by hand").contains("walking foot");
     }
 
+    @Test
+    void of_plans_with_equal_starts_the_one_that_turns_the_quilt_less_is_chosen() {
+        QuiltingPlan blank = QuiltingPlan.on(Block.plain(FOAM, Length.inches(30), Length.inches(60)));
+        Colour thread = Colour.hex("#24425c");
+        // Lines up and down lie within the reach of the throat; lines across have 60 in to one side or the other.
+        QuiltingPlan along = blank.with("along", thread, List.of(Path.through(Point.of(28, 0), Point.of(28, 60))));
+        QuiltingPlan across = blank.with("across", thread, List.of(Path.through(Point.of(0, 30), Point.of(30, 30))));
+        QuiltingPlan ring = blank.with("ring", thread, List.of(Path.circle(Point.of(15, 30), 5)));
+        Throat small = new Throat(Length.inches(3), Length.inches(0.4), false);
+        assertThat(small.easiest(List.of(across, along))).isEqualTo(along);
+        Throat wide = new Throat(Length.inches(20), Length.inches(0.4), false);
+        assertThat(wide.easiest(List.of(ring, across))).isEqualTo(across);
+    }
+
+    @Test
+    void motifs_that_touch_the_seams_are_joined_along_them() {
+        List<Path> motifs = new java.util.ArrayList<>();
+        for (int i = 0; i < 3; i++) {
+            motifs.add(Path.polygon(Point.of(3 + 6 * i, 6), Point.of(9 + 6 * i, 6), Point.of(6 + 6 * i, 3)));
+        }
+        motifs.add(Path.circle(Point.of(12, 12), 3));
+        Colour thread = Colour.hex("#24425c");
+        QuiltingPlan plan = QuiltingPlan.on(TOP).with("motifs", thread, motifs);
+        assertThat(plan.layers().get(0).route().starts()).isEqualTo(2);
+        Route joined = plan.travellingAlongSeams().layers().get(0).route();
+        assertThat(joined.starts()).isEqualTo(1);
+        assertThat(joined.length() - joined.retraced()).isCloseTo(length(motifs), within(1e-6));
+        QuiltingPlan echo = QuiltingPlan.on(TOP).with("a", thread, motifs).with("b", thread, List.of(Path.through(Point.of(9, 6), Point.of(12, 9))));
+        assertThat(echo.travellingAlongOthers().layers().get(0).route().starts()).isEqualTo(1);
+    }
+
+    @Test
+    void by_hand_starts_are_cheap_and_threads_short_by_machine_the_throat_limits() {
+        List<Path> lines = Lines.grid(Region.rectangle(new Box(0, 0, 24, 24)), Length.inches(3));
+        QuiltingPlan plan = QuiltingPlan.on(TOP).with("grid", Colour.hex("#24425c"), lines);
+        Sewing machine = new Sewing.ByMachine(Lockstitch.MACHINE, new Throat(Length.inches(2), Length.inches(0.4), false));
+        Route byHand = plan.layers().get(0).route(Sewing.HAND);
+        Route byMachine = plan.layers().get(0).route(machine);
+        assertThat(byHand.starts()).isGreaterThan(byMachine.starts());
+        assertThat(byHand.retraced()).isLessThan(byMachine.retraced());
+        assertThat(byMachine.starts()).isEqualTo(1);
+        assertThat(plan.sewn(machine).toString()).contains("does not go through a throat of 2 in");
+        assertThat(plan.sewn(Sewing.HAND).toString()).contains("10.0 stitches to the inch", "threads of 18 in");
+    }
+
     private static double length(List<Path> paths) {
         return paths.stream().mapToDouble(Path::length).sum();
     }
