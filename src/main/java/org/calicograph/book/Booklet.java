@@ -175,7 +175,16 @@ public record Booklet(Quilt quilt, CuttingRules rules, Paper paper, Batting batt
     private void stage(PageFlow flow, Stage s) {
         boolean block = s.work() instanceof Block;
         double tall = Math.min(block ? 2.6 : 3.6, 3.2 * s.work().height().ratioTo(s.work().width()));
-        flow.heading(s.name() + ", " + (s.count() == 1 ? "make 1" : "make " + s.count()), Math.max(1.0, tall) + 0.5);
+        int columns = block ? 4 : 3;
+        double largest = block ? 1.1 : 1.8;
+        List<Chain> chains = s.chains();
+        boolean oneRow = chains.size() == 1 && chains.get(0).how().isEmpty() && !block;
+        List<PageFlow.Figure> steps = oneRow ? List.of() : steps(s);
+        // With all its steps on the page if a page holds them, else with the first row of them.
+        double above = Math.max(1.0, tall) + 1.3;
+        double whole = above + flow.height(columns, largest, steps);
+        flow.heading(s.name() + ", " + (s.count() == 1 ? "make 1" : "make " + s.count()), whole <= flow.page() - 0.6 ? whole
+                : above + flow.height(columns, largest, steps.subList(0, Math.min(columns, steps.size()))));
         flow.grid(2, tall, List.of(
                 new PageFlow.Figure(s.exploded(), "", rules.exact(s.work().width()) + " x " + rules.exact(s.work().height()) + " finished, drawn apart"),
                 new PageFlow.Figure(s.pressed(), "", s.pressing().conflicts().isEmpty() ? "press as the arrows point; the seams nest"
@@ -186,18 +195,21 @@ public record Booklet(Quilt quilt, CuttingRules rules, Paper paper, Batting batt
         if (!s.pressing().words().isEmpty()) {
             flow.paragraph(s.pressing().words());
         }
-        List<Chain> chains = s.chains();
-        if (chains.size() == 1 && chains.get(0).how().isEmpty() && !block) {
+        if (oneRow) {
             flow.paragraph("Sew " + chains.get(0).what() + " in one row.");
-            return;
+        } else {
+            flow.grid(columns, largest, steps);
         }
+    }
+
+    private static List<PageFlow.Figure> steps(Stage s) {
         List<PageFlow.Figure> steps = new ArrayList<>();
         List<Picture> drawn = s.steps();
-        for (Chain c : chains) {
+        for (Chain c : s.chains()) {
             String seam = c.sample().kind() == SeamKind.STRAIGHT ? "" : "; " + c.sample().kind() + (c.how().isEmpty() ? "" : ": " + c.how());
             steps.add(new PageFlow.Figure(drawn.get(c.number() - 1), c.number() + "  " + c.what(), (c.times() == 1 ? "once" : c.times() + " times, in a chain") + seam));
         }
-        flow.grid(block ? 4 : 3, block ? 1.1 : 1.8, steps);
+        return steps;
     }
 
     private void finishing(PageFlow flow) {

@@ -50,6 +50,11 @@ final class PageFlow {
         return bottom() - y;
     }
 
+    /** What a whole page holds. */
+    double page() {
+        return bottom() - MARGIN;
+    }
+
     void turnPage() {
         pages.add(new ArrayList<>());
         y = MARGIN;
@@ -207,7 +212,8 @@ final class PageFlow {
         }
     }
 
-    private double height(int columns, double most, List<Figure> figures) {
+    /** How high a grid is on one page. */
+    double height(int columns, double most, List<Figure> figures) {
         double room = width() / columns - 0.25;
         double sum = 0;
         for (int from = 0; from < figures.size(); from += columns) {

@@ -141,6 +141,25 @@ class TemplatesTest {
         }
     }
 
+    /** A sample of the hundreds of sheets: the first in the top row, two in the middle and the last, laid cross on cross and measured. */
+    @Test
+    void sampled_sheets_of_a_template_of_ten_feet_give_it_back() throws Exception {
+        Paper paper = Paper.A4;
+        Template rest = Templates.of(CurvedBlock.shell(119)).on(paper).templates().stream().filter(t -> t.letters().contains("B")).findFirst().orElseThrow();
+        List<Picture> pages = new Templates("rest", List.of(rest), paper, false).pages();
+        Tiling tiling = Tiling.on(paper);
+        Box box = rest.picture().bounds();
+        int across = (int) Math.ceil((box.width() + 0.5) / tiling.stepAcross());
+        int down = (int) Math.ceil((box.height() + 0.5) / tiling.stepDown());
+        for (int from : new int[] {1, pages.size() / 2, pages.size() - 2}) {
+            LaidSheets laid = LaidSheets.of(PdfWriter.write(pages.subList(from, from + 2), paper.width(), paper.height()));
+            Point middle = new Point((across / 2.0 - laid.column()) * tiling.stepAcross() + 0.75, (down / 2.0 - laid.row()) * tiling.stepDown() + 0.75);
+            List<Double> offsets = laid.offsets(rest, middle);
+            assertThat(offsets.size()).as("points on sheets from " + from).isGreaterThan(20);
+            assertThat(offsets.stream().mapToDouble(d -> d).max().orElseThrow()).as("sheets from " + from).isLessThan(0.01);
+        }
+    }
+
     /** Both sides of a curved seam: as far along it, measured on the two templates. */
     @Test
     void notches_match_across_a_curved_seam() {
