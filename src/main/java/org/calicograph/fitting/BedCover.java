@@ -80,7 +80,7 @@ public record BedCover(Mattress mattress, Length drop, Length tuck, double takeU
         Length down = quilt.height().times(1 - takeUp);
         Length sideDrop = across.minus(mattress.width()).half();
         Length footDrop = down.minus(mattress.length()).minus(tuck);
-        String size = "'" + quilt.title() + "' of " + quilt.width() + " x " + quilt.height() + " comes to "
+        String size = "'" + quilt.title() + "' of " + quilt.width().onRuler() + " x " + quilt.height().onRuler() + " comes to "
                 + near(across) + " x " + near(down) + " once quilted: ";
         if (isCoveredBy(quilt)) {
             return size + "it covers the " + mattress.name() + " bed with a drop of " + near(sideDrop) + " on the sides and "

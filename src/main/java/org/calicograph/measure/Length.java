@@ -1,5 +1,7 @@
 package org.calicograph.measure;
 
+import java.util.Locale;
+
 /**
  * An exact length: a whole number of units of 1/24 micrometre.
  *
@@ -211,6 +213,16 @@ public record Length(long units) implements Comparable<Length> {
      */
     public String in(System system) {
         return system == System.METRIC ? LengthText.metric(this) : LengthText.inches(this);
+    }
+
+    /**
+     * The nearest line of a ruler with sixteenths, and the length itself beside it where it isn't a fraction of the trade:
+     * {@code 41 7/16 in (41.456 in)}. Where the process writes metric lengths there is one text for both.
+     */
+    public String onRuler() {
+        String text = toString();
+        return System.ofProcess() == System.METRIC || !text.contains(".") ? text
+                : roundedTo(inches(1, 16)) + " (" + String.format(Locale.ROOT, "%.3f in", inInches()) + ")";
     }
 
     /** The two systems in which lengths are written. */

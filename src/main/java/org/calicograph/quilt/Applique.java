@@ -150,7 +150,7 @@ public record Applique(String name, Patchwork ground, List<Patch> laid) {
 
     @Override
     public String toString() {
-        return name + ", " + ground.width() + " x " + ground.height() + ", " + laid.size() + " shapes laid on " + ground.patchCount()
+        return name + ", " + ground.width().onRuler() + " x " + ground.height().onRuler() + ", " + laid.size() + " shapes laid on " + ground.patchCount()
                 + (ground.patchCount() == 1 ? " patch" : " patches");
     }
 }

@@ -171,6 +171,6 @@ public final class Assembly implements Patchwork {
 
     @Override
     public String toString() {
-        return name + ", " + width() + " x " + height() + ", " + patchCount() + " patches";
+        return name + ", " + width().onRuler() + " x " + height().onRuler() + ", " + patchCount() + " patches";
     }
 }

@@ -195,6 +195,6 @@ public final class Block implements Patchwork {
 
     @Override
     public String toString() {
-        return name + ", " + width() + " x " + height() + ", " + patches.size() + " patches";
+        return name + ", " + width().onRuler() + " x " + height().onRuler() + ", " + patches.size() + " patches";
     }
 }

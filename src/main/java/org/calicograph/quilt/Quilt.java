@@ -56,6 +56,6 @@ public record Quilt(String title, Patchwork top, Optional<Fabric> binding, Lengt
 
     @Override
     public String toString() {
-        return title + ", " + width() + " x " + height() + ", " + top.patchCount() + " patches";
+        return title + ", " + width().onRuler() + " x " + height().onRuler() + ", " + top.patchCount() + " patches";
     }
 }

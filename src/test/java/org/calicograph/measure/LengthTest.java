@@ -109,4 +109,11 @@ class LengthTest {
         assertThat(new Finished(Length.inches(4)).cutWith(seam)).isEqualTo(new Cut(Length.parse("4 1/2")));
         assertThat(new Cut(Length.parse("4 1/2")).finishedWith(seam)).isEqualTo(new Finished(Length.inches(4)));
     }
+
+    /** 62.9117 = 62 + 14.59/16. */
+    @Test
+    void a_length_between_the_lines_of_a_ruler_has_its_nearest_line_beside_it() {
+        assertThat(Length.inches(62.9117).onRuler()).isEqualTo("62 15/16 in (62.912 in)");
+        assertThat(Length.inches(3, 8).onRuler()).isEqualTo("3/8 in");
+    }
 }
