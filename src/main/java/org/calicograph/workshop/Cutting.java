@@ -155,7 +155,7 @@ public record Cutting(String title, CuttingRules rules, List<FabricCut> fabrics,
         for (FabricCut f : fabrics) {
             parts.add(Exhibit.of(f.table(rules)));
             parts.add(Exhibit.of(f.strips(rules)));
-            parts.add(Exhibit.of(LayoutPicture.of(f.toCut(rules), f.fabric().colour(), rules::text), f.caption(rules)));
+            parts.add(Exhibit.of(LayoutPicture.of(f.toCut(rules), f.fabric().colour(), rules::text, b -> f.cutsWithin(b, rules)), f.caption(rules)));
         }
         return new Exhibit.Several(parts);
     }

@@ -7,8 +7,10 @@ import java.util.Map;
 import java.util.Optional;
 import org.calicograph.drawing.Table;
 import org.calicograph.fabric.Fabric;
+import org.calicograph.geometry.Line;
 import org.calicograph.measure.Area;
 import org.calicograph.measure.Length;
+import org.calicograph.workshop.layout.Blank;
 import org.calicograph.workshop.layout.Layout;
 import org.calicograph.workshop.layout.LayoutSearch;
 import org.calicograph.workshop.layout.LengthBound;
@@ -99,6 +101,18 @@ public record FabricCut(Fabric fabric, List<Piece> pieces, boolean directed, Lay
         return bought(strips, rules).toBuy().compareTo(yardage.toBuy()) <= 0 ? strips : layout;
     }
 
+    /** The cuts that part a blank of this fabric into pieces: corner to corner, or slanted along a strip. */
+    public List<Line> cutsWithin(Blank blank, CuttingRules rules) {
+        for (Piece p : pieces) {
+            if (p.letter().equals(blank.name())) {
+                return p.method().runs(p.count(), rules.usableWidth()).stream()
+                        .filter(r -> r.across().equals(blank.across()) && r.along().equals(blank.along())).findFirst()
+                        .map(p.method()::cutsWithin).orElse(List.of());
+            }
+        }
+        return List.of();
+    }
+
     /** What is laid, and what it means for the purchase. */
     public String caption(CuttingRules rules) {
         Layout cut = toCut(rules);
@@ -181,7 +195,9 @@ public record FabricCut(Fabric fabric, List<Piece> pieces, boolean directed, Lay
     private static String count(Piece p, CuttingRules rules) {
         int runs = p.method().runs(p.count(), rules.usableWidth()).size();
         if (p.method() instanceof CutMethod.Strips) {
-            return runs + (runs == 1 ? " strip, " : " strips, ");
+            int most = p.method().runs(p.count(), rules.usableWidth()).get(0).pieces();
+            String strips = runs + (runs == 1 ? " strip" : " strips");
+            return strips + (most == 1 ? ", " : (runs == 1 ? " of " : " of up to ") + most + ", ");
         }
         if (p.method() instanceof CutMethod.Blanks b) {
             return b.pieces() == 1 ? runs + " of " : runs + (runs == 1 ? " square, " : " squares, ");

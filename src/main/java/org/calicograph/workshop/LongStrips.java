@@ -80,7 +80,8 @@ record LongStrips(List<Blank> others, List<Blank> strips, CuttingRules rules) {
         List<Blank> all = new ArrayList<>();
         for (BorderCloth cloth : cloths()) {
             String name = String.join("+", strips.stream().filter(b -> width(b).equals(cloth.width())).map(Blank::name).distinct().toList());
-            cloth.joined(way).strips().forEach(used -> all.add(new Blank(name, used, cloth.width(), !mustBeJoined())));
+            cloth.joined(way).strips().forEach(used -> all.add(new Blank(name,
+                    Length.min(rules.usableWidth(), used.roundedUpTo(rules.rulerStep())), cloth.width(), !mustBeJoined())));
         }
         all.addAll(others);
         return all;

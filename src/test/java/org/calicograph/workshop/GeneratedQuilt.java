@@ -27,8 +27,16 @@ final class GeneratedQuilt {
 
     static Quilt of(Random random) {
         Block block = block(random);
-        int across = 3 + random.nextInt(4);
-        int down = 3 + random.nextInt(5);
+        return of(block, random, 3 + random.nextInt(4), 3 + random.nextInt(5));
+    }
+
+    /** A few blocks each way: as many kinds of piece, but fewer of each. */
+    static Quilt small(Random random) {
+        Block block = block(random);
+        return of(block, random, 1 + random.nextInt(3), 2 + random.nextInt(3));
+    }
+
+    private static Quilt of(Block block, Random random, int across, int down) {
         var top = Setting.straight(across, down).of(block);
         if (random.nextBoolean()) {
             var framed = Medallion.around(top).with(Border.plain(Fabric.of("frame", "#445566"), Length.inches(2 + random.nextInt(8), 2)));
@@ -54,9 +62,9 @@ final class GeneratedQuilt {
         return draft.block();
     }
 
-    /** What is cut from one fabric of a generated quilt. */
+    /** What is cut from one fabric of a small generated quilt. */
     static List<Blank> blanks(Random random) {
-        List<Piece> pieces = Pieces.of(of(random).top(), CuttingRules.INCH);
+        List<Piece> pieces = Pieces.of(small(random).top(), CuttingRules.INCH);
         String fabric = pieces.get(random.nextInt(pieces.size())).fabric().name();
         List<Blank> blanks = new ArrayList<>();
         for (Piece p : pieces) {

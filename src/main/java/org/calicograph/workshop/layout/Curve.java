@@ -17,6 +17,7 @@ record Curve(int[] widths, int[] lengths, int size, double area, double waste) {
         private int[] sideLengths = new int[1024];
         private int[] pileWidths = new int[1024];
         private int[] pileLengths = new int[1024];
+        private long work;
 
         /**
          * The best of both cuts: side by side and one below the other; widths up to the widest. Points
@@ -27,6 +28,7 @@ record Curve(int[] widths, int[] lengths, int size, double area, double waste) {
             int piles = piled(a, b, widest);
             int[] w = new int[sides + piles];
             int[] h = new int[sides + piles];
+            work += sides + piles;
             int n = 0;
             int i = 0;
             int j = 0;
@@ -63,6 +65,11 @@ record Curve(int[] widths, int[] lengths, int size, double area, double waste) {
                 n = MOST;
             }
             return new Curve(w, h, n, area, n == 0 ? 0 : least - area);
+        }
+
+        /** Points of curves put together so far: what a search costs, the same on every machine. */
+        long work() {
+            return work;
         }
 
         private int sideBySide(Curve a, Curve b, int widest) {

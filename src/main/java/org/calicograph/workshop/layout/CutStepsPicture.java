@@ -60,7 +60,7 @@ public final class CutStepsPicture {
             x += cell.width() + 2.5 * type;
             tallest = Math.max(tallest, cell.height());
         }
-        return Picture.group(all);
+        return LayoutPicture.margined(all, type);
     }
 
     /** A step with its words above and its sizes along the top or at the right. */

@@ -36,6 +36,20 @@ record Kind(List<Blank> blanks) {
         return blanks.get(0);
     }
 
+    int count() {
+        return blanks.size();
+    }
+
+    /** The size across the cloth in units of a grid, rounded up. */
+    int across(long unit) {
+        return units(blank().across(), unit);
+    }
+
+    /** The size along the cloth in units of a grid, rounded up. */
+    int along(long unit) {
+        return units(blank().along(), unit);
+    }
+
     /** Half of the kind, a quarter, an eighth and so on: lots that can be put together to any number. */
     List<Integer> halves() {
         List<Integer> lots = new ArrayList<>();
@@ -90,7 +104,7 @@ record Kind(List<Blank> blanks) {
                 lengths[size++] = p[1];
             }
         }
-        double area = (double) units(blank().across(), unit) * units(blank().along(), unit) * n;
+        double area = (double) across(unit) * along(unit) * n;
         return new Curve(widths, lengths, size, area, 0);
     }
 

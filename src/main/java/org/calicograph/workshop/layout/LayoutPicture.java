@@ -8,6 +8,7 @@ import org.calicograph.drawing.Pen;
 import org.calicograph.drawing.Picture;
 import org.calicograph.fabric.Colour;
 import org.calicograph.geometry.Box;
+import org.calicograph.geometry.Line;
 import org.calicograph.geometry.Path;
 import org.calicograph.geometry.Point;
 import org.calicograph.measure.Length;
@@ -18,6 +19,7 @@ public final class LayoutPicture {
     private static final Colour INK = Colour.hex("#2b2b2b");
     private static final Colour OFFCUT = Colour.hex("#eceae5");
     private static final Pen CUT = Pen.of(Colour.hex("#5b5852"), 0.06);
+    private static final Pen PART = Pen.of(Colour.hex("#5b5852"), 0.04);
     /** The height of the type, as a share of the longer side. */
     private static final double TYPE = 1.0 / 48;
 
@@ -25,6 +27,11 @@ public final class LayoutPicture {
 
     /** @param text how lengths are written */
     public static Picture of(Layout layout, Colour cloth, Function<Length, String> text) {
+        return of(layout, cloth, text, blank -> List.of());
+    }
+
+    /** @param within the cuts that part a blank into pieces, in its own coordinates in inches, not turned */
+    public static Picture of(Layout layout, Colour cloth, Function<Length, String> text, Function<Blank, List<Line>> within) {
         double width = layout.width().inInches();
         double length = layout.length().inInches();
         double type = Math.max(0.8, TYPE * Math.max(width, length));
@@ -35,12 +42,26 @@ public final class LayoutPicture {
             Box b = new Box(s.x().inInches(), s.y().inInches(), s.x().plus(s.taken().across()).inInches(),
                     s.y().plus(s.taken().along()).inInches());
             parts.add(box(b).filled(pale).outlined(CUT));
+            for (Line cut : within.apply(s.taken().blank())) {
+                parts.add(Picture.of(Path.through(corner(b, cut.from(), s), corner(b, cut.to(), s))).outlined(PART));
+            }
             letter(s.taken().blank().name(), b, pale, type, parts);
         }
         rows(layout, width, type, text, parts);
         parts.add(new Picture.Lettering(text.apply(layout.width()) + " usable width", new Point(0, -0.5 * type), type, Picture.Anchor.START,
                 Picture.Weight.REGULAR, INK));
-        return Picture.group(parts);
+        return margined(parts, type);
+    }
+
+    /** With bare paper all round, so that no words touch the picture's edge. */
+    static Picture margined(List<Picture> parts, double type) {
+        Picture whole = Picture.group(parts);
+        Picture.Shape room = box(whole.bounds().grownBy(0.6 * type)).outlined(Pen.NONE);
+        return Picture.group(room, whole);
+    }
+
+    private static Point corner(Box b, Point at, Layout.Spot spot) {
+        return spot.taken().turned() ? new Point(b.left() + at.y(), b.top() + at.x()) : new Point(b.left() + at.x(), b.top() + at.y());
     }
 
     private static Picture.Shape box(Box b) {

@@ -26,6 +26,9 @@ public record LayoutSearch(long moves, int starts) {
     /** With more lots than this each move costs more, and there are the fewer of them. */
     private static final int FEW = 64;
 
+    /** Points of curves for each move of a search that is one of two: with them a thorough one keeps to a few seconds. */
+    private static final long WORK = 120;
+
     public LayoutSearch {
         if (moves < 0 || starts < 0) {
             throw new IllegalArgumentException("a search of " + moves + " moves from " + starts + " starts is none; use 0 or more");
@@ -67,17 +70,23 @@ public record LayoutSearch(long moves, int starts) {
         }
         if (moves > 0 && shortest(found).along().compareTo(goal) > 0) {
             List<Kind> kinds = Kind.of(blanks);
+            // Where few are alike, lots of a kind stand in the way of putting each where it fits: half the work is for single ones.
+            boolean unlike = kinds.size() < blanks.size() && 2 * kinds.size() > blanks.size() && blanks.size() <= MOST;
+            long work = unlike ? moves * WORK : Long.MAX_VALUE;
             if (SlicingTree.lots(kinds) <= MOST) {
-                found.addAll(searched(width, kinds, goal));
+                found.addAll(searched(width, kinds, work, goal));
+            }
+            if (unlike && shortest(found).along().compareTo(goal) > 0) {
+                found.addAll(searched(width, Kind.singles(blanks), work, goal));
             }
         }
         return found;
     }
 
-    private List<Panel> searched(Length width, List<Kind> kinds, Length goal) {
+    private List<Panel> searched(Length width, List<Kind> kinds, long work, Length goal) {
         long affordable = moves * FEW / Math.max(FEW, SlicingTree.lots(kinds));
         return IntStream.range(0, starts).parallel()
-                .mapToObj(i -> new SlicingTree(width, kinds, 104_729L * (i + 1)).anneal(affordable, goal))
+                .mapToObj(i -> new SlicingTree(width, kinds, 104_729L * (i + 1)).anneal(affordable, work, goal))
                 .flatMap(java.util.Optional::stream).toList();
     }
 

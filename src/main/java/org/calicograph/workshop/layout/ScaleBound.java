@@ -2,9 +2,7 @@ package org.calicograph.workshop.layout;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.function.LongUnaryOperator;
 import java.util.stream.IntStream;
 
@@ -24,8 +22,6 @@ final class ScaleBound {
     private static final int DIVISORS = 16;
     private static final int MOST_KINDS = 10;
 
-    private record Kind(int across, int along, boolean turnable) { }
-
     /** A number for each side, in their order; those that fit beside each other add up to no more than the capacity. */
     private record Scale(long[] of, long capacity) {
         /** True if this refutes whatever the other does. */
@@ -40,6 +36,7 @@ final class ScaleBound {
     }
 
     private final List<Kind> kinds;
+    private final long unit;
     private final int[] counts;
     private final int[] sides;
     private final int[] first;
@@ -50,15 +47,12 @@ final class ScaleBound {
     /** @param unit a common measure of all sides and no larger than the width, itself so many units */
     ScaleBound(List<Blank> blanks, long unit, int width) {
         this.width = width;
-        Map<Kind, Integer> tally = new LinkedHashMap<>();
-        for (Blank b : blanks) {
-            tally.merge(new Kind((int) (b.across().units() / unit), (int) (b.along().units() / unit), b.turnable()), 1, Integer::sum);
-        }
-        kinds = List.copyOf(tally.keySet());
-        counts = kinds.stream().mapToInt(tally::get).toArray();
-        sides = kinds.stream().flatMapToInt(k -> IntStream.of(k.across(), k.along())).distinct().sorted().toArray();
-        first = kinds.stream().mapToInt(k -> Arrays.binarySearch(sides, k.across())).toArray();
-        second = kinds.stream().mapToInt(k -> Arrays.binarySearch(sides, k.along())).toArray();
+        this.unit = unit;
+        kinds = Kind.of(blanks);
+        counts = kinds.stream().mapToInt(Kind::count).toArray();
+        sides = kinds.stream().flatMapToInt(k -> IntStream.of(k.across(unit), k.along(unit))).distinct().sorted().toArray();
+        first = kinds.stream().mapToInt(k -> Arrays.binarySearch(sides, k.across(unit))).toArray();
+        second = kinds.stream().mapToInt(k -> Arrays.binarySearch(sides, k.along(unit))).toArray();
         across = tooMany() ? List.of() : scales(width);
     }
 
@@ -75,8 +69,8 @@ final class ScaleBound {
         boolean[] turned = new boolean[counts.length];
         for (int i = 0; i < counts.length; i++) {
             Kind k = kinds.get(i);
-            asked[i] = k.across() <= width && k.along() <= length;
-            turned[i] = k.turnable() && k.along() <= width && k.across() <= length;
+            asked[i] = k.across(unit) <= width && k.along(unit) <= length;
+            turned[i] = k.blank().turnable() && k.along(unit) <= width && k.across(unit) <= length;
             if (!asked[i] && !turned[i]) {
                 return true;
             }

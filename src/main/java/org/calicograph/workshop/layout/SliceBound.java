@@ -1,9 +1,7 @@
 package org.calicograph.workshop.layout;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import org.calicograph.measure.Length;
 import org.ojalgo.optimisation.Expression;
 import org.ojalgo.optimisation.ExpressionsBasedModel;
@@ -22,19 +20,17 @@ final class SliceBound {
     private static final int MOST_STEPS = 1 << 13;
     private static final int ROUNDS = 80;
 
-    private record Kind(int across, int along, boolean turnable) { }
-
-    private final Map<Kind, Integer> kinds = new LinkedHashMap<>();
+    private final List<Kind> kinds;
+    private final long unit;
     private final List<Integer> sides;
     private final int capacity;
 
     private SliceBound(List<Blank> blanks, long unit, int capacity) {
         this.capacity = capacity;
-        for (Blank b : blanks) {
-            kinds.merge(new Kind((int) (b.across().units() / unit), (int) (b.along().units() / unit), b.turnable()), 1, Integer::sum);
-        }
-        sides = kinds.keySet().stream().flatMap(k -> k.turnable() ? java.util.stream.Stream.of(k.across(), k.along())
-                : java.util.stream.Stream.of(k.across())).filter(s -> s <= capacity).distinct().sorted().toList();
+        this.unit = unit;
+        this.kinds = Kind.of(blanks);
+        sides = kinds.stream().flatMap(k -> k.blank().turnable() ? java.util.stream.Stream.of(k.across(unit), k.along(unit))
+                : java.util.stream.Stream.of(k.across(unit))).filter(s -> s <= capacity).distinct().sorted().toList();
     }
 
     /** A length no layout is shorter than; nothing at all if there are too many kinds to tell. */
@@ -75,11 +71,10 @@ final class SliceBound {
     /** What the blanks are worth at the prices: each at the cheaper of its two ways to lie. */
     private double worth(double[] prices) {
         double sum = 0;
-        for (Map.Entry<Kind, Integer> e : kinds.entrySet()) {
-            Kind k = e.getKey();
-            double asAsked = k.across() <= capacity ? k.along() * prices[sides.indexOf(k.across())] : Double.MAX_VALUE;
-            double turned = k.turnable() && k.along() <= capacity ? k.across() * prices[sides.indexOf(k.along())] : Double.MAX_VALUE;
-            sum += e.getValue() * Math.min(asAsked, turned);
+        for (Kind k : kinds) {
+            double asAsked = k.across(unit) <= capacity ? k.along(unit) * prices[sides.indexOf(k.across(unit))] : Double.MAX_VALUE;
+            double turned = k.blank().turnable() && k.along(unit) <= capacity ? k.across(unit) * prices[sides.indexOf(k.along(unit))] : Double.MAX_VALUE;
+            sum += k.count() * Math.min(asAsked, turned);
         }
         return sum;
     }
@@ -91,14 +86,13 @@ final class SliceBound {
             price.add(model.newVariable("side" + s).lower(0).upper(1));
         }
         int n = 0;
-        for (Map.Entry<Kind, Integer> e : kinds.entrySet()) {
-            Kind k = e.getKey();
-            Variable value = model.newVariable("kind" + n++).lower(0).weight(e.getValue());
-            if (k.across() <= capacity) {
-                model.newExpression("asked" + n).upper(0).set(value, 1).set(price.get(sides.indexOf(k.across())), -k.along());
+        for (Kind k : kinds) {
+            Variable value = model.newVariable("kind" + n++).lower(0).weight(k.count());
+            if (k.across(unit) <= capacity) {
+                model.newExpression("asked" + n).upper(0).set(value, 1).set(price.get(sides.indexOf(k.across(unit))), -k.along(unit));
             }
-            if (k.turnable() && k.along() <= capacity) {
-                model.newExpression("turned" + n).upper(0).set(value, 1).set(price.get(sides.indexOf(k.along())), -k.across());
+            if (k.blank().turnable() && k.along(unit) <= capacity) {
+                model.newExpression("turned" + n).upper(0).set(value, 1).set(price.get(sides.indexOf(k.along(unit))), -k.across(unit));
             }
         }
         for (int[] slice : slices) {

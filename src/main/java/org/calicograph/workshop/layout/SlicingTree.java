@@ -123,16 +123,22 @@ final class SlicingTree {
         parent[root] = -1;
     }
 
-    /** The shortest panel found; none if no tree came within the cloth's width. */
-    Optional<Panel> anneal(long moves, Length goal) {
+    /**
+     * The shortest panel found; none if no tree came within the cloth's width.
+     *
+     * @param work the most points of curves to put together, however many moves that makes
+     */
+    Optional<Panel> anneal(long moves, long work, Length goal) {
         widthPrice = curves[root].area() / ((double) capacity * capacity);
         double expected = curves[root].area() / capacity;
         double now = cost();
         int best = curves[root].lengthWithin(capacity);
         Saved saved = new Saved(left.clone(), right.clone(), sizes.clone(), root);
         int target = (int) Math.floor((double) goal.units() / unit + 1e-9);
-        for (long m = 0; m < moves && best > target && leaves > 1; m++) {
-            double heat = expected * HOT * Math.pow(COLD / HOT, (double) m / moves);
+        double done = 0;
+        for (long m = 0; done < 1 && best > target && leaves > 1; m++) {
+            double heat = expected * HOT * Math.pow(COLD / HOT, done);
+            done = Math.max((m + 1.0) / moves, (double) bench.work() / work);
             touches = 0;
             double wasteBefore = waste;
             Optional<Runnable> undo = leaves > kinds.size() && random.nextInt(3) == 0 ? passed() : moved();

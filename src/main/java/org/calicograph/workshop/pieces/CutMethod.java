@@ -1,6 +1,9 @@
 package org.calicograph.workshop.pieces;
 
+import java.util.ArrayList;
 import java.util.List;
+import org.calicograph.geometry.Line;
+import org.calicograph.geometry.Point;
 import org.calicograph.measure.Length;
 
 /** How a piece is cut: with a ruler and a rotary cutter, or by a template. */
@@ -16,6 +19,11 @@ public sealed interface CutMethod {
 
     /** The rectangles that so many pieces are cut from, each at most as wide as the cloth. */
     List<Run> runs(int pieces, Length width);
+
+    /** The cuts that part such a rectangle into pieces, from its left end in its own coordinates; none for a whole one. */
+    default List<Line> cutsWithin(Run run) {
+        return List.of();
+    }
 
     /**
      * A rectangle to cut from cloth.
@@ -36,6 +44,14 @@ public sealed interface CutMethod {
             int blanks = (wanted + pieces - 1) / pieces;
             return java.util.Collections.nCopies(blanks, new Run(across, along, pieces));
         }
+
+        @Override
+        public List<Line> cutsWithin(Run run) {
+            double w = run.across().inInches();
+            double h = run.along().inInches();
+            Line down = new Line(new Point(0, 0), new Point(w, h));
+            return pieces == 1 ? List.of() : pieces == 2 ? List.of(down) : List.of(down, new Line(new Point(0, h), new Point(w, 0)));
+        }
     }
 
     /**
@@ -44,8 +60,11 @@ public sealed interface CutMethod {
      * @param strip  its width
      * @param first  the length that the first piece takes
      * @param each   the length that every further piece adds
+     * @param lean   how far every slanted cut goes along the strip on its way across
+     * @param back   the same for every second cut where pieces lie head to tail; below 0 where it leans the other way
      */
-    record Strips(String shape, List<Dimension> dimensions, String instruction, Length strip, Length first, Length each)
+    record Strips(String shape, List<Dimension> dimensions, String instruction, Length strip, Length first, Length each, Length lean,
+                  Length back)
             implements CutMethod {
         @Override
         public List<Run> runs(int wanted, Length width) {
@@ -53,12 +72,28 @@ public sealed interface CutMethod {
                 return java.util.Collections.nCopies(wanted, new Run(strip, first, 1));
             }
             int per = 1 + (int) (width.minus(first).units() / each.units());
-            java.util.ArrayList<Run> runs = new java.util.ArrayList<>();
+            List<Run> runs = new ArrayList<>();
             for (int left = wanted; left > 0; left -= per) {
                 int n = Math.min(per, left);
                 runs.add(new Run(first.plus(each.times((long) n - 1)), strip, n));
             }
             return List.copyOf(runs);
+        }
+
+        @Override
+        public List<Line> cutsWithin(Run run) {
+            double h = strip.inInches();
+            boolean upright = run.across().equals(strip) && !run.along().equals(strip);
+            List<Line> cuts = new ArrayList<>();
+            for (int i = 0; i <= run.pieces(); i++) {
+                boolean second = i % 2 == 1;
+                // Head to tail, the first piece's long edge lies at the foot and its other end leans back.
+                double foot = each.inInches() * i + (second ? first.minus(each).inInches() : 0);
+                double to = (second ? back : lean).inInches();
+                foot = lean.equals(back) ? each.inInches() * i : foot;
+                cuts.add(upright ? new Line(new Point(h, foot), new Point(0, foot + to)) : new Line(new Point(foot, h), new Point(foot + to, 0)));
+            }
+            return List.copyOf(cuts);
         }
     }
 

@@ -4,14 +4,22 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Random;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
 import org.calicograph.Golden;
 import org.calicograph.fabric.Colour;
+import org.calicograph.geometry.Line;
+import org.calicograph.geometry.Point;
+import org.calicograph.geometry.Region;
 import org.calicograph.measure.Length;
+import org.calicograph.workshop.pieces.CutMethod;
+import org.calicograph.workshop.pieces.CuttingRules;
+import org.calicograph.workshop.pieces.RotaryRules;
 import org.junit.jupiter.api.Test;
 
 class CutStepsTest {
@@ -60,5 +68,22 @@ class CutStepsTest {
     void layouts_look_as_accepted() {
         Golden.picture("cutting/layout-squares", LayoutPicture.of(small(), Colour.hex("#7a9aa8"), Length::toString));
         Golden.picture("cutting/layout-borders", LayoutPicture.of(bordered(), Colour.hex("#a88a5a"), Length::toString));
+    }
+
+    @Test
+    void pieces_head_to_tail_look_as_accepted() {
+        Map<String, CutMethod> methods = new LinkedHashMap<>();
+        methods.put("A", RotaryRules.of(Region.polygon(new Point(0, 3), new Point(9, 3), new Point(6, 0), new Point(3, 0)), CuttingRules.INCH));
+        methods.put("B", RotaryRules.of(Region.polygon(new Point(0, 3), new Point(3 * Math.sqrt(2), 3), new Point(3 + 3 * Math.sqrt(2), 0), new Point(3, 0)), CuttingRules.INCH));
+        methods.put("C", RotaryRules.of(Region.polygon(new Point(0, 3.5), new Point(7 / Math.sqrt(3), 3.5), new Point(3.5 / Math.sqrt(3), 0)),
+                CuttingRules.INCH));
+        List<Blank> blanks = new ArrayList<>();
+        Map<Blank, List<Line>> cuts = new LinkedHashMap<>();
+        methods.forEach((name, method) -> method.runs(12, Length.inches(40)).forEach(run -> {
+            blanks.add(Blank.of(name, run.across(), run.along()));
+            cuts.put(blanks.get(blanks.size() - 1), method.cutsWithin(run));
+        }));
+        Golden.picture("cutting/layout-nested", LayoutPicture.of(LayoutSearch.USUAL.lay(Length.inches(40), blanks), Colour.hex("#7a9aa8"),
+                Length::toString, cuts::get));
     }
 }

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.List;
 import java.util.Map;
 import org.assertj.core.api.SoftAssertions;
+import org.calicograph.geometry.Line;
 import org.calicograph.geometry.Path;
 import org.calicograph.geometry.Point;
 import org.calicograph.geometry.Region;
@@ -147,5 +148,56 @@ class RotaryRulesTest {
             assertThat(RotaryRules.halfSquare(leg, RULES).exact())
                     .isEqualTo(RotaryRules.halfSquare(leg, CuttingRules.METRIC.seam(RULES.seam())).exact());
         }
+    }
+
+    /** The charts round 0.854 in to 7/8 and 1.207 in to 1 1/4, and their sums to a hundredth: never smaller than the exact square. */
+    @Test
+    void triangles_from_their_other_side_agree_with_charts() {
+        for (Map<String, String> row : Figures.of("triangle_from_side")) {
+            Length side = Length.parse(row.get("side_in"));
+            boolean half = row.get("given").startsWith("long side of half-square");
+            Dimension square = half ? RotaryRules.halfSquare(side.times(Math.sqrt(0.5)), CuttingRules.INCH)
+                    : RotaryRules.quarterSquare(side.times(Math.sqrt(2)), CuttingRules.INCH);
+            double rounding = half ? 0.875 - 0.25 * (2 + Math.sqrt(2)) : 1.25 - 0.25 * (2 + 2 * Math.sqrt(2));
+            double over = Double.parseDouble(row.get("published_square_in")) - square.exact().length().inInches();
+            assertThat(over).as(row.toString()).isBetween(rounding - 0.005, rounding + 0.005);
+        }
+    }
+
+    /**
+     * Between one slanted cut and the next lies a piece: all of a strip as large as each other but for the ruler's
+     * rounding of one edge, larger than the finished shape, none off the strip.
+     */
+    @Test
+    void pieces_nested_along_a_strip_are_alike_and_lie_within_it() {
+        double side = 7 / Math.sqrt(3);
+        List<Region> shapes = List.of(
+                Region.polygon(new Point(0, 3.5), new Point(side, 3.5), new Point(side / 2, 0)),
+                Region.polygon(new Point(0, 3), new Point(9, 3), new Point(6, 0), new Point(3, 0)),
+                Region.polygon(new Point(0, 3), new Point(9, 3), new Point(6, 0), new Point(0, 0)),
+                Region.polygon(new Point(0, 3), new Point(3 * Math.sqrt(2), 3), new Point(3 + 3 * Math.sqrt(2), 0), new Point(3, 0)));
+        for (Region shape : shapes) {
+            CutMethod method = RotaryRules.of(shape, CuttingRules.INCH);
+            assertThat(method).isInstanceOf(CutMethod.Strips.class);
+            for (CutMethod.Run run : method.runs(20, Length.inches(40))) {
+                List<Line> cuts = method.cutsWithin(run);
+                assertThat(cuts).hasSize(run.pieces() + 1);
+                double first = area(cuts.get(0), cuts.get(1));
+                assertThat(first).isGreaterThan(shape.area().squareInches());
+                for (int k = 0; k < run.pieces(); k++) {
+                    assertThat(area(cuts.get(k), cuts.get(k + 1))).as(method.shape()).isCloseTo(first, within(0.1));
+                }
+                for (Line cut : cuts) {
+                    assertThat(cut.from().x()).isBetween(-1e-3, run.across().inInches() + 0.04);
+                    assertThat(cut.to().x()).isBetween(-1e-3, run.across().inInches() + 0.04);
+                }
+            }
+        }
+    }
+
+    private static double area(Line one, Line next) {
+        double foot = next.from().x() - one.from().x();
+        double head = next.to().x() - one.to().x();
+        return (foot + head) / 2 * Math.abs(one.from().y() - one.to().y());
     }
 }
