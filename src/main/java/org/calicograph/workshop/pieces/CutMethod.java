@@ -84,14 +84,18 @@ public sealed interface CutMethod {
         public List<Line> cutsWithin(Run run) {
             double h = strip.inInches();
             boolean upright = run.across().equals(strip) && !run.along().equals(strip);
+            boolean headToTail = !lean.equals(back);
+            // An even number has the same slant at both ends: begun, turned about, with the lesser one it takes no more than its run.
+            boolean turned = headToTail && back.negated().compareTo(lean) < 0;
+            Length begun = turned ? back.negated() : lean;
+            Length other = turned ? lean.negated() : back;
+            double from = turned ? 0 : h;
             List<Line> cuts = new ArrayList<>();
             for (int i = 0; i <= run.pieces(); i++) {
-                boolean second = i % 2 == 1;
-                // Head to tail, the first piece's long edge lies at the foot and its other end leans back.
+                boolean second = headToTail && i % 2 == 1;
                 double foot = each.inInches() * i + (second ? first.minus(each).inInches() : 0);
-                double to = (second ? back : lean).inInches();
-                foot = lean.equals(back) ? each.inInches() * i : foot;
-                cuts.add(upright ? new Line(new Point(h, foot), new Point(0, foot + to)) : new Line(new Point(foot, h), new Point(foot + to, 0)));
+                double head = foot + (second ? other : begun).inInches();
+                cuts.add(upright ? new Line(new Point(from, foot), new Point(h - from, head)) : new Line(new Point(foot, from), new Point(head, h - from)));
             }
             return List.copyOf(cuts);
         }
