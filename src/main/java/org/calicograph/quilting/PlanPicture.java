@@ -10,6 +10,7 @@ import org.calicograph.geometry.Box;
 import org.calicograph.geometry.Path;
 import org.calicograph.geometry.Point;
 import org.calicograph.geometry.Segment;
+import org.calicograph.measure.Angle;
 import org.calicograph.quilt.Patch;
 
 /** Quilting as it is drawn: the cloth pale, the thread plain. */
@@ -72,14 +73,33 @@ final class PlanPicture {
         if (!heads.isEmpty()) {
             parts.add(new Picture.Shape(heads, Paint.of(thread), Pen.NONE));
         }
+        double r = size / 60;
+        List<Point> numbers = numbers(route, r);
         for (int i = route.runs().size() - 1; i >= 0; i--) {
-            Point at = Route.start(route.runs().get(i));
-            double r = size / 60;
+            Point at = numbers.get(i);
             parts.add(new Picture.Shape(List.of(Path.circle(at, r)), Paint.of(Colour.WHITE), Pen.of(thread, size / 700)));
             double text = i >= 99 ? r * 0.8 : r * 1.15;
             parts.add(new Picture.Lettering(String.valueOf(i + 1), at.plus(0, text * 0.36), text, Picture.Anchor.MIDDLE, Picture.Weight.BOLD, Colour.hex("#2b2b2b")));
         }
         return Picture.group(parts);
+    }
+
+    /** Each at its start, or beside it where another number stands there already. */
+    private static List<Point> numbers(Route route, double r) {
+        List<Point> at = new ArrayList<>();
+        for (Route.Run run : route.runs()) {
+            Point start = Route.start(run);
+            Point place = start;
+            for (int i = 0; i < 16 && covered(place, at, r); i++) {
+                place = start.plus(Point.polar((i < 8 ? 1.6 : 2.6) * r, Angle.turn(i % 8, 8)));
+            }
+            at.add(covered(place, at, r) ? start : place);
+        }
+        return at;
+    }
+
+    private static boolean covered(Point place, List<Point> others, double r) {
+        return others.stream().anyMatch(o -> o.distance(place) < 1.9 * r);
     }
 
     private static Path head(Point at, Point u, double size) {

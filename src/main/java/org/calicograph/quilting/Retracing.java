@@ -162,6 +162,8 @@ final class Retracing {
 
     private java.util.Set<DefaultEdge> match(DefaultUndirectedWeightedGraph<Integer, DefaultEdge> graph) {
         long start = Cpu.nanos();
+        // Whole numbers, counting 2^-20 in: halves of them stay exact in double precision, where sums of roundings keep the matching from ending.
+        graph.edgeSet().forEach(e -> graph.setEdgeWeight(e, 2 * Math.rint(graph.getEdgeWeight(e) * (1 << 20))));
         java.util.Set<DefaultEdge> edges = new KolmogorovWeightedPerfectMatching<>(graph).getMatching().getEdges();
         matchingNanos += Cpu.nanos() - start;
         return edges;

@@ -9,8 +9,9 @@
  * Every one gives plain {@link org.calicograph.geometry.Path}s.
  *
  * <p><b>Sewing.</b> A {@link org.calicograph.quilting.Route} puts lines in order: the fewest starts,
- * and with those the least length gone over again, exact where the lines hang together and otherwise
- * with the bound stated. {@link org.calicograph.quilting.Gap} finds the largest place left unquilted,
+ * and with those the least length gone over again, or, where a start has its price, the least of both; exact
+ * where the lines hang together. Joined along seams or echoes it is exact on small sets of lines, and else
+ * its bound is stated. {@link org.calicograph.quilting.Sewing} is by hand or by machine, with the limits of each. {@link org.calicograph.quilting.Gap} finds the largest place left unquilted,
  * {@link org.calicograph.quilting.Lockstitch} tells how much to wind, and a
  * {@link org.calicograph.quilting.QuiltingPlan} holds it all over a quilt and shows itself: it changes the
  * thread where a region or a shadow falls, and says what goes through a machine's throat.

@@ -23,7 +23,7 @@ class DesignsTest {
 
     private static final Region SHIELD = Region.polygon(Point.of(0, 0), Point.of(12, 0), Point.of(12, 9), Point.of(6, 12), Point.of(0, 9));
 
-    /** Lines d apart over W x L take about W L / d (area divided by spacing; computed). */
+    /** Lines d apart over W x L take about W L / d, level or aslant: 60 x 72 at 2 in, 2160 in; rings pi R^2 / d (area divided by spacing; computed). */
     @Test
     void parallel_lines_take_the_area_divided_by_their_spacing() {
         Region bed = Region.rectangle(new Box(0, 0, 60, 72));
@@ -136,6 +136,25 @@ class DesignsTest {
         assertThat(seam.bobbins(Length.yards(100), Length.yards(20))).isEqualTo(3);
         // 25.4 / 2.5 = 10.16 stitches to the inch (conversion).
         assertThat(Lockstitch.MACHINE.stitchesPerInch()).isCloseTo(10.16, within(1e-9));
+    }
+
+    /**
+     * Hand quilting: 6 stitches to the inch is average, 8 accomplished, 10 expert, 12 professional; machine: 8 to 12, 2.5 to 3 mm
+     * (a longarm maker's articles of 2012, and two pattern sites). A stitch of 25.4 / 12 = 2.11 mm makes 12 to the inch.
+     * Ranges of batting, in inches: wool 3, 80/20 2 to 3, polyester 2 to 3, needled cotton with scrim 8 to 12,
+     * unknown 1 to 2 (a pattern site reading packages; a quilter's chart of 2020; a sewing teacher).
+     */
+    @Test
+    void stitches_and_battings_lie_in_the_published_ranges() {
+        assertThat(((Sewing.ByHand) Sewing.HAND).toTheInch()).isBetween(6.0, 12.0);
+        assertThat(Lockstitch.MACHINE.stitchesPerInch()).isBetween(8.0, 12.0);
+        assertThat(Lockstitch.ofStitches(12, Length.inches(0.08)).stitch().ratioTo(Length.mm(2.11))).isCloseTo(1, within(0.005));
+        assertThat(new Lockstitch(Length.mm(2), Length.inches(0.08), Length.ZERO).stitchesPerInch()).isCloseTo(12.7, within(1e-9));
+        assertThat(Batting.WOOL.widestGap().inInches()).isEqualTo(3);
+        assertThat(Batting.COTTON_POLYESTER.widestGap().inInches()).isBetween(2.0, 3.0);
+        assertThat(Batting.POLYESTER.widestGap().inInches()).isBetween(2.0, 3.0);
+        assertThat(Batting.COTTON_WITH_SCRIM.widestGap().inInches()).isBetween(8.0, 12.0);
+        assertThat(Batting.UNKNOWN.widestGap().inInches()).isBetween(1.0, 2.0);
     }
 
     @Test
