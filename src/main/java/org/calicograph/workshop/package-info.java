@@ -3,7 +3,8 @@
  *
  * <p>{@link org.calicograph.workshop.Cutting} holds, fabric by fabric, the pieces, how they are cut, a
  * layout on the cloth and what to buy. {@link org.calicograph.workshop.Finishing} holds backing,
- * batting, binding and sleeve with their assumptions; {@link org.calicograph.workshop.BorderCloth} and
+ * batting, binding and sleeve with their assumptions; {@link org.calicograph.workshop.StripJoins} says how
+ * borders and other long pieces are joined from strips; {@link org.calicograph.workshop.BorderCloth} and
  * {@link org.calicograph.workshop.ScrapCutting} borders and given pieces. {@link org.calicograph.workshop.SewingPlan} holds
  * the order of sewing of every different block and of the top. All of them draw themselves.
  *

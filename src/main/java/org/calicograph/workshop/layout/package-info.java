@@ -17,7 +17,8 @@
  * of blanks: for each subtree a curve holds the least length for every width, over all choices of
  * cut direction and of turning at once (after Stockmeyer, 'Optimal orientations of cells in slicing
  * floorplan designs', 1983), so that only the shape of the tree is searched, and how equal blanks are
- * shared out among its leaves.
+ * shared out among its leaves. Where few blanks are alike, a second search takes each by itself, and
+ * the work of both is counted so that a thorough one keeps to a few seconds.
  * {@link org.calicograph.workshop.layout.LayoutSearch} chooses between them. A layout of up to a
  * thousand blanks tries all; from there on the cost is that of the rows, n log n.
  */
