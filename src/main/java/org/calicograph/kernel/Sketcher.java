@@ -25,7 +25,7 @@ final class Sketcher {
     private Optional<Slate> slate = Optional.empty();
 
     /** The sketch of an exhibit each of whose pictures has an easel; empty for any other. */
-    Optional<Sketch> sketch(ToKernel.Turn turn, String cell, Exhibit exhibit) throws IOException {
+    Optional<Sketch> sketch(ToKernel.Turn turn, String cell, Exhibit exhibit) {
         List<Picture> pictures = new ArrayList<>();
         Exhibit rest = withoutPictures(exhibit, pictures);
         int[] easels = new int[pictures.size()];
@@ -40,8 +40,13 @@ final class Sketcher {
             return Optional.empty();
         }
         List<Painted> painted = new ArrayList<>();
-        for (int part = 0; part < easels.length; part++) {
-            painted.add(paint(turn, easels[part], pictures.get(part)));
+        try {
+            Slate to = slate(Path.of(turn.slate()));
+            for (int part = 0; part < easels.length; part++) {
+                painted.add(paint(turn, easels[part], pictures.get(part), to));
+            }
+        } catch (IOException e) {
+            return Optional.empty(); // The slate is gone or can't be opened; the pictures go over as values.
         }
         return Optional.of(new Sketch(rest, painted));
     }
@@ -66,16 +71,18 @@ final class Sketcher {
         return exhibit;
     }
 
-    private Painted paint(ToKernel.Turn turn, int which, Picture picture) throws IOException {
-        Easel easel = turn.easels().get(which);
-        Box bounds = picture.bounds();
-        int[] pixels = easel.paint(picture, bounds, false);
-        Path file = Path.of(turn.slate());
+    private Slate slate(Path file) throws IOException {
         if (slate.isEmpty() || !slate.get().path().equals(file)) {
             slate = Optional.of(Slate.at(file));
         }
+        return slate.get();
+    }
+
+    private static Painted paint(ToKernel.Turn turn, int which, Picture picture, Slate to) {
+        Easel easel = turn.easels().get(which);
+        Box bounds = picture.bounds();
         int at = Slate.at(turn.easels(), which);
-        slate.get().write(at, pixels);
+        to.write(at, easel.paint(picture, bounds, false));
         return new Painted(easel.part(), at, easel.width(), easel.height(), bounds);
     }
 }

@@ -1,13 +1,17 @@
 package org.calicograph.wire;
 
 import java.io.IOException;
+import java.io.OutputStream;
 import java.nio.ByteOrder;
 import java.nio.IntBuffer;
 import java.nio.channels.FileChannel;
+import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /**
  * Memory that an editor and its kernel share, for pixels on their way to the screen: a picture of a
@@ -16,11 +20,15 @@ import java.util.List;
  * read; the editor has read it before it asks for more.
  *
  * <p>It is a file in memory where the system has such a folder, else in the one for temporary files. The
- * kernel takes away its name as soon as it has opened it, so that nothing is left however the two end.
+ * kernel takes away its name as soon as it has opened it, so that nothing is left however the two end;
+ * what an editor leaves that is killed before that, the next one takes away.
  */
 public final class Slate {
 
     private static final Path MEMORY = Path.of("/dev/shm");
+    private static final String NAME = "calicograph-";
+    private static final String END = ".slate";
+    private static final Pattern MAKER = Pattern.compile(NAME + "(\\d{1,18})-");
 
     private final Path path;
     private final IntBuffer pixels;
@@ -33,13 +41,46 @@ public final class Slate {
     /** A new one with room for all these frames, each at its {@link #at place}. */
     public static Slate with(List<Easel> easels) throws IOException {
         boolean inMemory = Files.isDirectory(MEMORY) && Files.isWritable(MEMORY);
-        Path file = inMemory ? Files.createTempFile(MEMORY, "calicograph", ".slate") : Files.createTempFile("calicograph", ".slate");
+        return in(inMemory ? MEMORY : Path.of(System.getProperty("java.io.tmpdir")), easels);
+    }
+
+    static Slate in(Path folder, List<Easel> easels) throws IOException {
+        sweep(folder);
+        Path file = Files.createTempFile(folder, NAME + ProcessHandle.current().pid() + "-", END);
         file.toFile().deleteOnExit();
         long room = 0;
         for (Easel easel : easels) {
             room += easel.pixels();
         }
-        return mapped(file, 4 * Math.max(1, room));
+        try {
+            take(file, 4 * Math.max(1, room));
+            return mapped(file, 4 * Math.max(1, room));
+        } catch (IOException e) {
+            Files.deleteIfExists(file);
+            throw e;
+        }
+    }
+
+    /** Takes away what editors left that were killed before their kernel had opened it. */
+    private static void sweep(Path folder) throws IOException {
+        try (DirectoryStream<Path> left = Files.newDirectoryStream(folder, NAME + "*" + END)) {
+            for (Path file : left) {
+                Matcher maker = MAKER.matcher(file.getFileName().toString());
+                if (maker.lookingAt() && ProcessHandle.of(Long.parseLong(maker.group(1))).isEmpty()) {
+                    file.toFile().delete(); // Somebody else's can't be, and stays.
+                }
+            }
+        }
+    }
+
+    /** Fills the file, so that a lack of room shows now and not as a crash when somebody writes. */
+    private static void take(Path file, long bytes) throws IOException {
+        byte[] some = new byte[1 << 16];
+        try (OutputStream out = Files.newOutputStream(file)) {
+            for (long left = bytes; left > 0; left -= some.length) {
+                out.write(some, 0, (int) Math.min(left, some.length));
+            }
+        }
     }
 
     /** One that the other side has made. */

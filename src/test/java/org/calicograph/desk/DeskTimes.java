@@ -87,38 +87,66 @@ class DeskTimes {
         }));
     }
 
-    private double typing(Evening evening, String cell) throws Exception {
-        evening.write(cell);
+    private static org.fxmisc.richtext.CodeArea area(Evening evening) throws Exception {
+        evening.write("c1");
         evening.until("every cell is there", evening.window.column()::isWhole);
-        org.fxmisc.richtext.CodeArea area = Evening.onFx(() -> (org.fxmisc.richtext.CodeArea) evening.scene().lookup("#code-" + cell));
-        return median(200 * TIMES, () -> Evening.onFx(() -> {
-            long start = System.nanoTime();
-            area.appendText("x");
+        return Evening.onFx(() -> (org.fxmisc.richtext.CodeArea) evening.scene().lookup("#code-c1"));
+    }
+
+    /** Letters typed into a cell as it was, each with the layout that it asks for. */
+    private static void typing(Evening evening, org.fxmisc.richtext.CodeArea area, List<Double> into) {
+        Evening.onFx(() -> {
+            evening.stage.requestFocus();
+            area.replaceText("int a = 1;\nvar s = Star.of(a + 5).across(inches(12));\ns");
             evening.scene().getRoot().layout();
-            return millis(start);
-        }));
+            return null;
+        });
+        for (int i = 0; i < 100; i++) {
+            into.add(Evening.onFx(() -> {
+                long start = System.nanoTime();
+                area.appendText("x");
+                evening.scene().getRoot().layout();
+                return millis(start);
+            }));
+        }
     }
 
     @Test
-    void opening_and_typing() throws Exception {
+    void opening() throws Exception {
         Path ten = folder.resolve("ten.json");
         NotebookFile.save(Notebook.titled("ten", cells(10).toArray(Cell[]::new)), ten);
-        double few;
-        double many;
-        double long100;
         try (Evening evening = evening("hundred", cells(100), false)) {
             opening(evening, ten);
-            few = opening(evening, ten);
-            many = opening(evening, folder.resolve("hundred.json"));
-            typing(evening, "c1");
-            long100 = typing(evening, "c1");
+            double few = opening(evening, ten);
+            double many = opening(evening, folder.resolve("hundred.json"));
+            say("opening 10 cells: %.1f ms; 100 cells: %.1f ms; ratio %.2f", few, many, many / few);
         }
-        say("opening 10 cells: %.1f ms; 100 cells: %.1f ms; ratio %.2f", few, many, many / few);
         Files.deleteIfExists(ten);
-        try (Evening evening = evening("one", List.of(Cell.code("c1", "int a = 1;\nvar s = Star.of(a + 5).across(inches(12));\ns")), false)) {
-            typing(evening, "c1");
-            double short1 = typing(evening, "c1");
+    }
+
+    /** In turns, in two windows, so that neither has a warmer machine. */
+    @Test
+    void typing() throws Exception {
+        try (Evening many = evening("hundred", cells(100), false); Evening one = evening("one", cells(2).subList(1, 2), false)) {
+            org.fxmisc.richtext.CodeArea among = area(many);
+            org.fxmisc.richtext.CodeArea alone = area(one);
+            List<Double> amongTimes = new ArrayList<>();
+            List<Double> aloneTimes = new ArrayList<>();
+            for (int round = 0; round < 2 * TIMES; round++) {
+                if (round == TIMES) {
+                    amongTimes.clear();
+                    aloneTimes.clear();
+                }
+                typing(many, among, amongTimes);
+                typing(one, alone, aloneTimes);
+            }
+            double long100 = median(amongTimes);
+            double short1 = median(aloneTimes);
             say("a letter typed, 1 cell: %.2f ms; 100 cells: %.2f ms; ratio %.2f", short1, long100, long100 / short1);
         }
+    }
+
+    private static double median(List<Double> times) {
+        return times.stream().sorted().toList().get(times.size() / 2);
     }
 }

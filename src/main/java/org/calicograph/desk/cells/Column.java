@@ -29,6 +29,7 @@ public final class Column extends ScrollPane {
     private final Consumer<CellPane> made;
     private Notebook order = Notebook.titled("");
     private List<String> ids = List.of();
+    private Optional<String> chosen = Optional.empty();
     private String sought = "";
     private final VBox cells = new VBox(2);
     private final Map<String, CellPane> panes = new LinkedHashMap<>();
@@ -160,7 +161,11 @@ public final class Column extends ScrollPane {
     }
 
     public void showChosen(Optional<String> id) {
-        panes.forEach((name, pane) -> pane.showChosen(id.equals(Optional.of(name))));
+        if (!id.equals(chosen)) {
+            chosen.map(panes::get).ifPresent(pane -> pane.showChosen(false));
+            chosen = id;
+        }
+        id.map(panes::get).ifPresent(pane -> pane.showChosen(true));
     }
 
     /** Marks where these words stand in every cell; none for no words. */
