@@ -1,12 +1,9 @@
 package org.calicograph.desk;
 
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
-import java.util.concurrent.Callable;
 import org.calicograph.desk.study.Trust;
 import org.calicograph.notebook.Cell;
 import org.calicograph.notebook.Notebook;
@@ -33,15 +30,6 @@ class DeskTimes {
             new Trust(folder.resolve("own"), folder.resolve("none")).grant(notebook);
         }
         return Evening.asLived(folder.resolve("own"), file);
-    }
-
-    private static double median(int times, Callable<Double> measured) throws Exception {
-        double[] all = new double[times];
-        for (int i = 0; i < times; i++) {
-            all[i] = measured.call();
-        }
-        Arrays.sort(all);
-        return all[times / 2];
     }
 
     private static double millis(long since) {
@@ -77,14 +65,14 @@ class DeskTimes {
         return cells;
     }
 
-    private double opening(Evening evening, Path file) throws Exception {
-        return median(TIMES, () -> Evening.onFx(() -> {
+    private static double opening(Evening evening, Path file) {
+        return Evening.onFx(() -> {
             long start = System.nanoTime();
             evening.window.papers().open(file);
             evening.scene().getRoot().applyCss();
             evening.scene().getRoot().layout();
             return millis(start);
-        }));
+        });
     }
 
     private static org.fxmisc.richtext.CodeArea area(Evening evening) throws Exception {
@@ -101,14 +89,16 @@ class DeskTimes {
             evening.scene().getRoot().layout();
             return null;
         });
-        for (int i = 0; i < 100; i++) {
-            into.add(Evening.onFx(() -> {
+        into.addAll(Evening.onFx(() -> {
+            List<Double> times = new ArrayList<>();
+            for (int i = 0; i < 100; i++) {
                 long start = System.nanoTime();
                 area.appendText("x");
                 evening.scene().getRoot().layout();
-                return millis(start);
-            }));
-        }
+                times.add(millis(start));
+            }
+            return times;
+        }));
     }
 
     @Test
@@ -116,12 +106,18 @@ class DeskTimes {
         Path ten = folder.resolve("ten.json");
         NotebookFile.save(Notebook.titled("ten", cells(10).toArray(Cell[]::new)), ten);
         try (Evening evening = evening("hundred", cells(100), false)) {
-            opening(evening, ten);
-            double few = opening(evening, ten);
-            double many = opening(evening, folder.resolve("hundred.json"));
-            say("opening 10 cells: %.1f ms; 100 cells: %.1f ms; ratio %.2f", few, many, many / few);
+            List<Double> few = new ArrayList<>();
+            List<Double> many = new ArrayList<>();
+            for (int i = 0; i < 2 * TIMES; i++) {
+                if (i == TIMES) {
+                    few.clear();
+                    many.clear();
+                }
+                few.add(opening(evening, ten));
+                many.add(opening(evening, folder.resolve("hundred.json")));
+            }
+            say("opening 10 cells: %.1f ms; 100 cells: %.1f ms; ratio %.2f", median(few), median(many), median(many) / median(few));
         }
-        Files.deleteIfExists(ten);
     }
 
     /** In turns, in two windows, so that neither has a warmer machine. */

@@ -109,6 +109,8 @@ public final class CodeSlot extends StackPane {
                 onEdit.accept(now);
             });
             made.moveTo(0);
+            // Its size follows from the number of lines alone: a letter never lays the page out anew.
+            made.setManaged(false);
             made.totalHeightEstimateProperty().addListener((all, before, now) -> learn(made, now));
             editor = Optional.of(made);
             getChildren().setAll(made);
@@ -157,6 +159,8 @@ public final class CodeSlot extends StackPane {
     protected void layoutChildren() {
         size();
         super.layoutChildren();
+        editor.ifPresent(e -> e.resizeRelocate(snappedLeftInset(), snappedTopInset(),
+                getWidth() - snappedLeftInset() - snappedRightInset(), getHeight() - snappedTopInset() - snappedBottomInset()));
     }
 
     private void size() {
