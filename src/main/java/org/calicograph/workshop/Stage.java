@@ -165,7 +165,11 @@ public record Stage(String name, int count, Patchwork work, Unit order, Map<Stri
         Map<SeamKind, Long> tally = new TreeMap<>();
         order.steps().stream().filter(s -> s.kind() != SeamKind.STRAIGHT).forEach(s -> tally.merge(s.kind(), 1L, Long::sum));
         List<String> out = new ArrayList<>();
-        tally.forEach((k, n) -> out.add(n + " " + k + (n == 1 ? "" : "s")));
-        return out.isEmpty() ? "" : "No straight order exists: " + String.join(", ", out) + ".";
+        tally.forEach((k, n) -> out.add(k.counted(n)));
+        if (out.isEmpty()) {
+            return "";
+        }
+        boolean curved = tally.keySet().equals(java.util.Set.of(SeamKind.CURVED));
+        return (curved ? "Besides straight seams: " : "No order of straight seams alone exists: ") + String.join("; ", out) + ".";
     }
 }

@@ -7,6 +7,8 @@ import org.calicograph.Golden;
 import org.calicograph.drawing.Picture;
 import org.calicograph.fabric.Role;
 import org.calicograph.geometry.Box;
+import org.calicograph.geometry.Path;
+import org.calicograph.geometry.Point;
 import org.calicograph.geometry.Region;
 import org.calicograph.measure.Length;
 import org.calicograph.quilt.Block;
@@ -46,6 +48,17 @@ class SewingPlanTest {
         assertThat(chains).extracting(c -> c.sample().kind()).containsExactly(SeamKind.BEGUN, SeamKind.STRAIGHT, SeamKind.STRAIGHT, SeamKind.PARTIAL);
         assertThat(chains.get(0).how()).isEqualTo("sew only part of the way: leave the end open where step 4 joins on");
         assertThat(chains.get(3).how()).isEqualTo("sew the whole seam, then complete the seam of step 1");
+        assertThat(stage.warnings()).isEqualTo("No order of straight seams alone exists: 1 part seam, one end left open; 1 partial seam.");
+    }
+
+    @Test
+    void curves_alone_do_not_rule_out_an_order() {
+        Path curve = Path.from(new Point(2, 0)).arcTo(new Point(0, 2), 0.4).lineTo(new Point(0, 0)).close();
+        Path rest = Path.from(new Point(2, 0)).lineTo(new Point(3, 0)).lineTo(new Point(3, 3)).lineTo(new Point(0, 3)).lineTo(new Point(0, 2))
+                .arcTo(new Point(2, 0), -0.4).close();
+        Block path = Block.of("Path", Region.rectangle(new Box(0, 0, 3, 3)),
+                List.of(Patch.of("1", Role.DARK, Region.of(curve)), Patch.of("2", Role.LIGHT, Region.of(rest))));
+        assertThat(SewingPlan.of(path).stages().get(0).warnings()).isEqualTo("Besides straight seams: 1 curved seam.");
     }
 
     @Test

@@ -19,6 +19,11 @@ public enum SeamKind {
         this.words = words;
     }
 
+    /** So many of them, in words: {@code 2 set-in seams}. */
+    public String counted(long seams) {
+        return seams + " " + (seams == 1 ? words : words.replaceFirst("seam", "seams"));
+    }
+
     @Override
     public String toString() {
         return words;
