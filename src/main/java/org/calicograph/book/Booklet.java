@@ -149,7 +149,7 @@ public record Booklet(Quilt quilt, CuttingRules rules, Paper paper, Batting batt
             flow.table(table, COLUMNS);
             flow.space(0.12);
             flow.table(f.strips(rules), 0.1, 0.15, 0.3, 0.45);
-            flow.picture(LayoutPicture.of(f.toCut(rules), f.fabric().colour(), rules::text), 2.3, 4.8, f.caption(rules));
+            flow.picture(LayoutPicture.of(f.toCut(rules), f.fabric().colour(), rules::text, b -> f.cutsWithin(b, rules)), 2.3, 4.8, f.caption(rules));
         }
     }
 
