@@ -93,7 +93,7 @@ final class Plainly {
                     + repair(bare(convert.group(1)), bare(convert.group(2))) + " (Java: incompatible types)";
         }
         if (line.startsWith("reached end of file")) {
-            return "This ends too early: a bracket or a brace that was opened is not closed.";
+            return "This ends too early: a name is missing behind a dot, or a bracket or a brace that was opened is not closed.";
         }
         if (line.startsWith("unclosed string literal") || line.startsWith("unclosed text block")) {
             return "These words have no end. Put \" behind the last of them.";
