@@ -92,7 +92,7 @@ public record FabricCut(Fabric fabric, List<Piece> pieces, boolean directed, Lay
 
     /** The same pieces in strips across the cloth, which are easier to cut and take as much cloth or more. */
     public StripLayout inStrips() {
-        return StripLayout.of(layout.width(), layout.spots().stream().map(s -> s.taken().blank()).toList());
+        return StripLayout.of(layout);
     }
 
     /** The layout to cut by: in strips where that asks for no more cloth, or else the shortest found. */

@@ -80,6 +80,15 @@ public record StripLayout(Layout layout, List<Strip> strips) {
      */
     public static StripLayout of(Length width, List<Blank> blanks) {
         LayoutSearch.requireFit(width, blanks);
+        return of(width, blanks, LengthBound.of(width, blanks));
+    }
+
+    /** The blanks of a layout in strips on the same cloth; its bound is theirs too. */
+    public static StripLayout of(Layout layout) {
+        return of(layout.width(), layout.spots().stream().map(s -> s.taken().blank()).toList(), layout.bound());
+    }
+
+    private static StripLayout of(Length width, List<Blank> blanks, LengthBound bound) {
         List<Panel.Taken> lengthwise = new ArrayList<>();
         List<Blank> rest = new ArrayList<>();
         for (Blank b : blanks) {
@@ -99,7 +108,7 @@ public record StripLayout(Layout layout, List<Strip> strips) {
             sections.add(row.panel(width));
             add(strip(row, width), strips);
         }
-        return new StripLayout(new Layout(width, Panel.stacked(sections).filledTo(width, Length.ZERO), LengthBound.of(width, blanks)), strips);
+        return new StripLayout(new Layout(width, Panel.stacked(sections).filledTo(width, Length.ZERO), bound), strips);
     }
 
     private static boolean fits(Blank b, boolean turned, Length width) {
