@@ -3,7 +3,7 @@ package org.calicograph.stdlib;
 import static org.calicograph.fabric.Role.*;
 
 import org.calicograph.measure.Length;
-import org.calicograph.quilt.Block;
+import org.calicograph.patchwork.Block;
 
 /**
  * Bright Hopes: four bars that chase each other round a square; the first seam is sewn in part and finished last.

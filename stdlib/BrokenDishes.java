@@ -3,7 +3,7 @@ package org.calicograph.stdlib;
 import static org.calicograph.fabric.Role.*;
 
 import org.calicograph.measure.Length;
-import org.calicograph.quilt.Block;
+import org.calicograph.patchwork.Block;
 
 /**
  * Broken Dishes: four half-square triangle units whose seams cross in the middle.

@@ -3,7 +3,7 @@ package org.calicograph.stdlib;
 import static org.calicograph.fabric.Role.*;
 
 import org.calicograph.measure.Length;
-import org.calicograph.quilt.Block;
+import org.calicograph.patchwork.Block;
 
 /**
  * Cake Stand: a basket that stands on its corner, with a row of small triangles along both sides of its rim.

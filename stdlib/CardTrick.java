@@ -3,7 +3,7 @@ package org.calicograph.stdlib;
 import static org.calicograph.fabric.Role.*;
 
 import org.calicograph.measure.Length;
-import org.calicograph.quilt.Block;
+import org.calicograph.patchwork.Block;
 
 /**
  * Card Trick: four cards, each tucked under one neighbour and over the other.

@@ -3,7 +3,7 @@ package org.calicograph.stdlib;
 import static org.calicograph.fabric.Role.*;
 
 import org.calicograph.measure.Length;
-import org.calicograph.quilt.Block;
+import org.calicograph.patchwork.Block;
 
 /**
  * Churn Dash: half-square triangle units in the corners and a two-bar unit on each side.

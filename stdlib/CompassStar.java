@@ -12,8 +12,8 @@ import org.calicograph.geometry.Region;
 import org.calicograph.geometry.Segment;
 import org.calicograph.measure.Angle;
 import org.calicograph.measure.Length;
-import org.calicograph.quilt.Block;
-import org.calicograph.quilt.Patch;
+import org.calicograph.patchwork.Block;
+import org.calicograph.patchwork.Patch;
 
 /**
  * A compass star in a circle: four long points, four more between them, then eight, then sixteen, each

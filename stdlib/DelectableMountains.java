@@ -3,8 +3,8 @@ package org.calicograph.stdlib;
 import static org.calicograph.fabric.Role.*;
 
 import org.calicograph.measure.Length;
-import org.calicograph.quilt.Block;
-import org.calicograph.quilt.BlockDraft;
+import org.calicograph.patchwork.Block;
+import org.calicograph.patchwork.BlockDraft;
 
 /**
  * Delectable Mountains: a mountain, half of a square, with small peaks up both of its slopes; turned by an eighth it stands upright.

@@ -1,8 +1,8 @@
 package org.calicograph.stdlib;
 
 import org.calicograph.measure.Length;
-import org.calicograph.quilt.Border;
-import org.calicograph.quilt.PiecedBorder;
+import org.calicograph.border.Border;
+import org.calicograph.border.PiecedBorder;
 
 /**
  * Diamond border: squares on their points with triangles between.

@@ -3,9 +3,9 @@ package org.calicograph.stdlib;
 import static org.calicograph.fabric.Role.*;
 
 import org.calicograph.measure.Length;
-import org.calicograph.quilt.Block;
-import org.calicograph.quilt.Border;
-import org.calicograph.quilt.PiecedBorder;
+import org.calicograph.patchwork.Block;
+import org.calicograph.border.Border;
+import org.calicograph.border.PiecedBorder;
 
 /**
  * Dogtooth border: triangles twice as wide as high, their points outwards.

@@ -12,8 +12,8 @@ import org.calicograph.geometry.Region;
 import org.calicograph.geometry.Transform;
 import org.calicograph.measure.Angle;
 import org.calicograph.measure.Length;
-import org.calicograph.quilt.Block;
-import org.calicograph.quilt.Patch;
+import org.calicograph.patchwork.Block;
+import org.calicograph.patchwork.Patch;
 
 /**
  * Double Wedding Ring: one melon between two pieced arcs, with a square at both ends of each; four meet at their ends, and rings appear.

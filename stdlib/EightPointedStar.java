@@ -5,7 +5,7 @@ import static org.calicograph.fabric.Role.*;
 import org.calicograph.geometry.Point;
 import org.calicograph.measure.Angle;
 import org.calicograph.measure.Length;
-import org.calicograph.quilt.Block;
+import org.calicograph.patchwork.Block;
 
 /**
  * Eight-Pointed Star: eight true 45 degree diamonds round the middle, squares in the corners and

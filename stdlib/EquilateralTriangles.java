@@ -7,8 +7,8 @@ import java.util.List;
 import org.calicograph.geometry.Point;
 import org.calicograph.geometry.Region;
 import org.calicograph.measure.Length;
-import org.calicograph.quilt.Block;
-import org.calicograph.quilt.Patch;
+import org.calicograph.patchwork.Block;
+import org.calicograph.patchwork.Patch;
 
 /**
  * Equilateral Triangles: a row of triangles that all have angles of 60 degrees, with a half one at either end.

@@ -14,11 +14,11 @@ import org.calicograph.geometry.Region;
 import org.calicograph.geometry.Transform;
 import org.calicograph.measure.Angle;
 import org.calicograph.measure.Length;
-import org.calicograph.quilt.Assembly;
-import org.calicograph.quilt.Block;
-import org.calicograph.quilt.BlockDraft;
-import org.calicograph.quilt.Patch;
-import org.calicograph.quilt.Placed;
+import org.calicograph.patchwork.Assembly;
+import org.calicograph.patchwork.Block;
+import org.calicograph.patchwork.BlockDraft;
+import org.calicograph.patchwork.Patch;
+import org.calicograph.patchwork.Placed;
 
 /**
  * Feathered Star: the points of a sawtooth star edged with small half-square triangles, which come out

@@ -1,9 +1,9 @@
 package org.calicograph.stdlib;
 
 import org.calicograph.measure.Length;
-import org.calicograph.quilt.Block;
-import org.calicograph.quilt.Border;
-import org.calicograph.quilt.PiecedBorder;
+import org.calicograph.patchwork.Block;
+import org.calicograph.border.Border;
+import org.calicograph.border.PiecedBorder;
 
 /**
  * Flying geese border: geese fly along every side and round the quilt, with a square in a square in

@@ -7,8 +7,8 @@ import org.calicograph.geometry.Path;
 import org.calicograph.geometry.Point;
 import org.calicograph.measure.Angle;
 import org.calicograph.measure.Length;
-import org.calicograph.quilt.Block;
-import org.calicograph.quilt.BlockDraft;
+import org.calicograph.patchwork.Block;
+import org.calicograph.patchwork.BlockDraft;
 
 /**
  * Grandmother's Fan: blades spread from a corner.

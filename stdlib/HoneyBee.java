@@ -8,8 +8,8 @@ import org.calicograph.geometry.Region;
 import org.calicograph.geometry.Transform;
 import org.calicograph.measure.Angle;
 import org.calicograph.measure.Length;
-import org.calicograph.quilt.Applique;
-import org.calicograph.quilt.Block;
+import org.calicograph.patchwork.Applique;
+import org.calicograph.patchwork.Block;
 
 /**
  * Honey Bee: a nine patch in a frame, with a body and two wings laid at each of its corners.

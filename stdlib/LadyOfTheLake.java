@@ -3,8 +3,8 @@ package org.calicograph.stdlib;
 import static org.calicograph.fabric.Role.*;
 
 import org.calicograph.measure.Length;
-import org.calicograph.quilt.Block;
-import org.calicograph.quilt.BlockDraft;
+import org.calicograph.patchwork.Block;
+import org.calicograph.patchwork.BlockDraft;
 
 /**
  * Lady of the Lake: a large half-square triangle unit within a ring of small ones.

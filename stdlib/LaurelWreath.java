@@ -9,8 +9,8 @@ import org.calicograph.geometry.Region;
 import org.calicograph.geometry.Transform;
 import org.calicograph.measure.Angle;
 import org.calicograph.measure.Length;
-import org.calicograph.quilt.Applique;
-import org.calicograph.quilt.Block;
+import org.calicograph.patchwork.Applique;
+import org.calicograph.patchwork.Block;
 
 /**
  * Laurel Wreath: a ring of stem on a plain ground, leaves in pairs along it and berries between.

@@ -4,7 +4,7 @@ import static org.calicograph.fabric.Role.*;
 
 import org.calicograph.fabric.Role;
 import org.calicograph.measure.Length;
-import org.calicograph.quilt.Block;
+import org.calicograph.patchwork.Block;
 
 /**
  * Log Cabin: logs laid round a square hearth, light on two sides and dark on the other two.

@@ -1,8 +1,8 @@
 package org.calicograph.stdlib;
 
 import org.calicograph.measure.Length;
-import org.calicograph.quilt.Border;
-import org.calicograph.quilt.PiecedBorder;
+import org.calicograph.border.Border;
+import org.calicograph.border.PiecedBorder;
 
 /**
  * Nine patch border: nine patches and hourglasses in turn.
@@ -13,7 +13,7 @@ public final class NinePatchBorder {
 
     /** The border of the given finished width. */
     public static PiecedBorder of(Length width) {
-        var unit = org.calicograph.quilt.Setting.straight(2, 1).alternating(NinePatch.block(width), Hourglass.block(width));
+        var unit = org.calicograph.setting.Setting.straight(2, 1).alternating(NinePatch.block(width), Hourglass.block(width));
         return Border.of(unit).corners(NinePatch.block(width));
     }
 }

@@ -1,9 +1,9 @@
 package org.calicograph.stdlib;
 
 import org.calicograph.measure.Length;
-import org.calicograph.quilt.Block;
-import org.calicograph.quilt.Border;
-import org.calicograph.quilt.PiecedBorder;
+import org.calicograph.patchwork.Block;
+import org.calicograph.border.Border;
+import org.calicograph.border.PiecedBorder;
 
 /**
  * Drunkard's path border: quarter circles in pairs make half circles along the edge.
@@ -15,7 +15,7 @@ public final class PathBorder {
     /** The border of the given finished width; a unit is twice as long. */
     public static PiecedBorder of(Length width) {
         Block quarter = DrunkardsPath.unit(width);
-        var unit = org.calicograph.quilt.Setting.straight(2, 1).of((column, row) -> column == 0 ? quarter.mirrored() : quarter);
+        var unit = org.calicograph.setting.Setting.straight(2, 1).of((column, row) -> column == 0 ? quarter.mirrored() : quarter);
         return Border.of(unit);
     }
 }

@@ -1,8 +1,8 @@
 package org.calicograph.stdlib;
 
 import org.calicograph.measure.Length;
-import org.calicograph.quilt.Border;
-import org.calicograph.quilt.PiecedBorder;
+import org.calicograph.border.Border;
+import org.calicograph.border.PiecedBorder;
 
 /**
  * Ribbon border: a ribbon that folds from edge to edge.

@@ -5,7 +5,7 @@ import static org.calicograph.fabric.Role.*;
 import org.calicograph.geometry.Path;
 import org.calicograph.geometry.Point;
 import org.calicograph.measure.Length;
-import org.calicograph.quilt.Block;
+import org.calicograph.patchwork.Block;
 
 /**
  * Rob Peter to Pay Paul: what is taken from the sides of one square is given to the next; set it with its colours exchanged in turn.

@@ -5,8 +5,8 @@ import static org.calicograph.fabric.Role.*;
 import org.calicograph.geometry.Path;
 import org.calicograph.geometry.Point;
 import org.calicograph.measure.Length;
-import org.calicograph.quilt.Block;
-import org.calicograph.quilt.BlockDraft;
+import org.calicograph.patchwork.Block;
+import org.calicograph.patchwork.BlockDraft;
 
 /**
  * Snail's Trail: squares in squares whose corner triangles wind into two trails.

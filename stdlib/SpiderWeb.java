@@ -5,8 +5,8 @@ import static org.calicograph.fabric.Role.*;
 import org.calicograph.fabric.Role;
 import org.calicograph.geometry.Point;
 import org.calicograph.measure.Length;
-import org.calicograph.quilt.Block;
-import org.calicograph.quilt.BlockDraft;
+import org.calicograph.patchwork.Block;
+import org.calicograph.patchwork.BlockDraft;
 
 /**
  * Spider Web: eight wedges, each sewn from strips, make a web with a triangle in each corner.

@@ -4,7 +4,7 @@ import static org.calicograph.fabric.Role.*;
 
 import org.calicograph.fabric.Role;
 import org.calicograph.measure.Length;
-import org.calicograph.quilt.Block;
+import org.calicograph.patchwork.Block;
 
 /**
  * Trip Around the World: rings of squares about the middle, each of one fabric.

@@ -7,9 +7,9 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import org.calicograph.drawing.PngWriter;
+import org.calicograph.drawing.writing.PngWriter;
 import org.calicograph.drawing.Picture;
-import org.calicograph.drawing.SvgWriter;
+import org.calicograph.drawing.writing.SvgWriter;
 
 /**
  * Compares what is drawn with the drawing that somebody has looked at and accepted, in

@@ -5,13 +5,13 @@ import java.util.Random;
 import org.calicograph.fabric.Fabric;
 import org.calicograph.fabric.Role;
 import org.calicograph.measure.Length;
-import org.calicograph.quilt.Block;
-import org.calicograph.quilt.BlockDraft;
-import org.calicograph.quilt.Border;
+import org.calicograph.patchwork.Block;
+import org.calicograph.patchwork.BlockDraft;
+import org.calicograph.border.Border;
 import org.calicograph.quilt.Medallion;
-import org.calicograph.quilt.Patchwork;
+import org.calicograph.patchwork.Patchwork;
 import org.calicograph.quilt.Quilt;
-import org.calicograph.quilt.Setting;
+import org.calicograph.setting.Setting;
 
 /**
  * Quilts such as a drafting evening brings: a block of squares and triangles on a grid of two to six,

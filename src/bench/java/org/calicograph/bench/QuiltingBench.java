@@ -11,7 +11,7 @@ import org.calicograph.geometry.Point;
 import org.calicograph.geometry.Region;
 import org.calicograph.measure.Length;
 import org.calicograph.quilting.Lines;
-import org.calicograph.quilting.Route;
+import org.calicograph.stitching.Route;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
 import org.openjdk.jmh.annotations.Mode;

@@ -7,7 +7,7 @@ import org.calicograph.drafting.Step;
 import org.calicograph.drawing.Drawable;
 import org.calicograph.drawing.Exhibit;
 import org.calicograph.drawing.Paper;
-import org.calicograph.drawing.PdfWriter;
+import org.calicograph.drawing.writing.PdfWriter;
 import org.calicograph.drawing.Picture;
 import org.calicograph.measure.Length;
 import org.calicograph.show.DraftPicture;

@@ -8,7 +8,7 @@ import org.calicograph.drawing.Paper;
 import org.calicograph.drawing.Pen;
 import org.calicograph.drawing.Picture;
 import org.calicograph.drawing.Table;
-import org.calicograph.fabric.Colour;
+import org.calicograph.colour.Colour;
 import org.calicograph.geometry.Box;
 import org.calicograph.geometry.Path;
 import org.calicograph.geometry.Point;

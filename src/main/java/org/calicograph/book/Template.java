@@ -7,7 +7,7 @@ import org.calicograph.drawing.Exhibit;
 import org.calicograph.drawing.Paint;
 import org.calicograph.drawing.Pen;
 import org.calicograph.drawing.Picture;
-import org.calicograph.fabric.Colour;
+import org.calicograph.colour.Colour;
 import org.calicograph.geometry.Box;
 import org.calicograph.geometry.Path;
 import org.calicograph.geometry.Point;
@@ -16,9 +16,9 @@ import org.calicograph.geometry.Region;
 import org.calicograph.geometry.Transform;
 import org.calicograph.measure.Angle;
 import org.calicograph.measure.Length;
-import org.calicograph.workshop.pieces.CutOutline;
-import org.calicograph.workshop.pieces.Piece;
-import org.calicograph.workshop.piecing.Notch;
+import org.calicograph.cutting.pieces.CutOutline;
+import org.calicograph.cutting.pieces.Piece;
+import org.calicograph.seams.Notch;
 import org.locationtech.jts.algorithm.construct.MaximumInscribedCircle;
 
 /**

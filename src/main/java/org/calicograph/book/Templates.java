@@ -10,13 +10,13 @@ import org.calicograph.drawing.Picture;
 import org.calicograph.drawing.Tiling;
 import org.calicograph.geometry.Box;
 import org.calicograph.measure.Length;
-import org.calicograph.quilt.Applique;
-import org.calicograph.quilt.Patchwork;
+import org.calicograph.patchwork.Applique;
+import org.calicograph.patchwork.Patchwork;
 import org.calicograph.quilt.Quilt;
-import org.calicograph.workshop.pieces.CutMethod;
-import org.calicograph.workshop.pieces.CuttingRules;
-import org.calicograph.workshop.pieces.Piece;
-import org.calicograph.workshop.pieces.Pieces;
+import org.calicograph.cutting.pieces.CutMethod;
+import org.calicograph.cutting.pieces.CuttingRules;
+import org.calicograph.cutting.pieces.Piece;
+import org.calicograph.cutting.pieces.Pieces;
 
 /**
  * The templates of a quilt, for sheets at full size.

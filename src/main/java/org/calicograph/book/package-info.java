@@ -1,7 +1,7 @@
 /**
  * The booklet: a quilt on paper, so that a stranger can sew it.
  *
- * <p>{@link org.calicograph.book.Booklet} puts the chapters together from what the workshop knows.
+ * <p>{@link org.calicograph.book.Booklet} puts the chapters together from what {@code cutting}, {@code piecing}, {@code finishing} and {@code costing} know.
  * {@link org.calicograph.book.PageFlow} sets headings, paragraphs, tables and pictures on pages: a
  * heading never stands alone at the foot of a page, a table's head is repeated, a picture is never cut.
  * {@link org.calicograph.book.Templates} puts small templates whole on a page; every page is a

@@ -8,7 +8,7 @@ import java.util.function.Predicate;
 import org.calicograph.fabric.Fabric;
 import org.calicograph.fabric.Role;
 import org.calicograph.geometry.Region;
-import org.calicograph.quilt.Patch;
+import org.calicograph.patchwork.Patch;
 
 /**
  * A rule that gives each patch its fabric; for {@code patchwork.recoloured(...)}.

@@ -5,7 +5,7 @@ import java.util.List;
 import org.calicograph.drawing.Drawable;
 import org.calicograph.drawing.Exhibit;
 import org.calicograph.drawing.Picture;
-import org.calicograph.quilt.Patchwork;
+import org.calicograph.patchwork.Patchwork;
 
 /**
  * One quilt in several colourings, side by side, each with its strip of values.

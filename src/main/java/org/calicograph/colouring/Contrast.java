@@ -11,13 +11,13 @@ import org.calicograph.drawing.Exhibit;
 import org.calicograph.drawing.Pen;
 import org.calicograph.drawing.Picture;
 import org.calicograph.drawing.Table;
-import org.calicograph.fabric.Colour;
-import org.calicograph.fabric.ColourVision;
+import org.calicograph.colour.Colour;
+import org.calicograph.colour.ColourVision;
 import org.calicograph.fabric.Fabric;
 import org.calicograph.geometry.Box;
 import org.calicograph.geometry.Path;
-import org.calicograph.quilt.Patch;
-import org.calicograph.quilt.Patchwork;
+import org.calicograph.patchwork.Patch;
+import org.calicograph.patchwork.Patchwork;
 
 /**
  * How well neighbours stand apart. Neighbours in the same fabric are left out: they are meant to run

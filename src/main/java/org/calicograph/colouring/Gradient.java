@@ -2,7 +2,7 @@ package org.calicograph.colouring;
 
 import org.calicograph.geometry.Point;
 import org.calicograph.measure.Angle;
-import org.calicograph.quilt.Patchwork;
+import org.calicograph.patchwork.Patchwork;
 
 /** A number from 0 to 1 for each place on the quilt. */
 public sealed interface Gradient {

@@ -3,13 +3,13 @@ package org.calicograph.colouring;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.function.ToDoubleFunction;
-import org.calicograph.fabric.Colour;
+import org.calicograph.colour.Colour;
 import org.calicograph.fabric.Fabric;
-import org.calicograph.fabric.LinearRgb;
+import org.calicograph.colour.LinearRgb;
 import org.calicograph.fabric.Stash;
 import org.calicograph.geometry.Region;
-import org.calicograph.quilt.Patch;
-import org.calicograph.quilt.Patchwork;
+import org.calicograph.patchwork.Patch;
+import org.calicograph.patchwork.Patchwork;
 
 /**
  * A shadow or a patch of light that falls across a quilt.

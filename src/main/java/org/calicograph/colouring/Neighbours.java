@@ -6,8 +6,8 @@ import java.util.TreeMap;
 import org.calicograph.geometry.Path;
 import org.calicograph.geometry.Point;
 import org.calicograph.geometry.Region;
-import org.calicograph.quilt.Cover;
-import org.calicograph.quilt.Patch;
+import org.calicograph.covering.Cover;
+import org.calicograph.patchwork.Patch;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.index.strtree.STRtree;
 

@@ -5,17 +5,17 @@ import java.util.List;
 import org.calicograph.drawing.Drawable;
 import org.calicograph.drawing.Exhibit;
 import org.calicograph.drawing.Table;
-import org.calicograph.fabric.Colour;
+import org.calicograph.colour.Colour;
 import org.calicograph.fabric.Fabric;
-import org.calicograph.fabric.Lab;
-import org.calicograph.fabric.Photo;
+import org.calicograph.colour.Lab;
+import org.calicograph.colour.Photo;
 import org.calicograph.fabric.Role;
 import org.calicograph.geometry.Box;
 import org.calicograph.geometry.Region;
 import org.calicograph.geometry.Transform;
 import org.calicograph.measure.Length;
-import org.calicograph.quilt.Block;
-import org.calicograph.quilt.Patch;
+import org.calicograph.patchwork.Block;
+import org.calicograph.patchwork.Patch;
 
 /**
  * A photograph reduced to a few values on a grid. The values are even steps of lightness (CIE L*) from the

@@ -9,8 +9,8 @@ import java.util.Map;
 import java.util.TreeMap;
 import org.calicograph.fabric.Fabric;
 import org.calicograph.fabric.Stash;
-import org.calicograph.quilt.Patch;
-import org.calicograph.quilt.Patchwork;
+import org.calicograph.patchwork.Patch;
+import org.calicograph.patchwork.Patchwork;
 
 /**
  * What to do when a fabric runs out: which patches to cut from another, so that the whole quilt can be

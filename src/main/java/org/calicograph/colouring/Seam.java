@@ -2,7 +2,7 @@ package org.calicograph.colouring;
 
 import java.util.List;
 import org.calicograph.geometry.Path;
-import org.calicograph.quilt.Patch;
+import org.calicograph.patchwork.Patch;
 
 /**
  * Where two patches meet.

@@ -12,8 +12,8 @@ import org.calicograph.drawing.Table;
 import org.calicograph.fabric.Fabric;
 import org.calicograph.measure.Area;
 import org.calicograph.measure.Length;
-import org.calicograph.quilt.Patch;
-import org.calicograph.quilt.Patchwork;
+import org.calicograph.patchwork.Patch;
+import org.calicograph.patchwork.Patchwork;
 
 /**
  * A quilt that can be cut from what is in hand.

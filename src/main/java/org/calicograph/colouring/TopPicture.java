@@ -5,12 +5,12 @@ import java.util.List;
 import org.calicograph.drawing.Paint;
 import org.calicograph.drawing.Pen;
 import org.calicograph.drawing.Picture;
-import org.calicograph.fabric.Colour;
+import org.calicograph.colour.Colour;
 import org.calicograph.geometry.Box;
 import org.calicograph.geometry.Path;
 import org.calicograph.geometry.Point;
-import org.calicograph.quilt.Patch;
-import org.calicograph.quilt.Patchwork;
+import org.calicograph.patchwork.Patch;
+import org.calicograph.patchwork.Patchwork;
 
 /** Plain pictures of a top, for reports beside one another. */
 final class TopPicture {

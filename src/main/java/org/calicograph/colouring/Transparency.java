@@ -2,13 +2,13 @@ package org.calicograph.colouring;
 
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
-import org.calicograph.fabric.Colour;
+import org.calicograph.colour.Colour;
 import org.calicograph.fabric.Fabric;
-import org.calicograph.fabric.LinearRgb;
+import org.calicograph.colour.LinearRgb;
 import org.calicograph.fabric.Stash;
 import org.calicograph.geometry.Region;
-import org.calicograph.quilt.Patch;
-import org.calicograph.quilt.Patchwork;
+import org.calicograph.patchwork.Patch;
+import org.calicograph.patchwork.Patchwork;
 
 /**
  * Two shapes that seem to be sheer: where they cross, a third fabric looks like both at once.

@@ -9,11 +9,11 @@ import java.util.Map;
 import org.calicograph.drawing.Drawable;
 import org.calicograph.drawing.Exhibit;
 import org.calicograph.drawing.Picture;
-import org.calicograph.fabric.Colour;
-import org.calicograph.fabric.ColourVision;
+import org.calicograph.colour.Colour;
+import org.calicograph.colour.ColourVision;
 import org.calicograph.fabric.Fabric;
-import org.calicograph.quilt.Patch;
-import org.calicograph.quilt.Patchwork;
+import org.calicograph.patchwork.Patch;
+import org.calicograph.patchwork.Patchwork;
 
 /**
  * A quilt by light and dark alone.
@@ -36,7 +36,7 @@ public record ValueStudy(Patchwork work, double darkBelow, double lightFrom) imp
 
         /** A grey that stands for the band. */
         public Colour grey() {
-            return new org.calicograph.fabric.Lab(value, 0, 0, org.calicograph.fabric.Lab.White.D65).xyz().linear().clipped();
+            return new org.calicograph.colour.Lab(value, 0, 0, org.calicograph.colour.Lab.White.D65).xyz().linear().clipped();
         }
 
         public String words() {

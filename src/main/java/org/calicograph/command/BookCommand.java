@@ -8,7 +8,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.calicograph.drawing.Exhibit;
 import org.calicograph.drawing.Paper;
-import org.calicograph.drawing.PdfWriter;
+import org.calicograph.drawing.writing.PdfWriter;
 import org.calicograph.drawing.Picture;
 import org.calicograph.notebook.Cell;
 import org.calicograph.session.CellSource;

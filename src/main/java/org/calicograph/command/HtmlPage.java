@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.calicograph.drawing.Exhibit;
-import org.calicograph.drawing.SvgWriter;
+import org.calicograph.drawing.writing.SvgWriter;
 import org.calicograph.drawing.Table;
 import org.calicograph.notebook.Cell;
 import org.calicograph.notebook.Notebook;

@@ -8,9 +8,9 @@ import java.util.ArrayList;
 import java.util.List;
 import org.calicograph.drawing.Exhibit;
 import org.calicograph.drawing.Picture;
-import org.calicograph.drawing.PngWriter;
-import org.calicograph.drawing.SvgWriter;
-import org.calicograph.fabric.Colour;
+import org.calicograph.drawing.writing.PngWriter;
+import org.calicograph.drawing.writing.SvgWriter;
+import org.calicograph.colour.Colour;
 import org.calicograph.notebook.WholeFile;
 
 /** Writes what cells show into a folder: an SVG and a PNG for each picture, a CSV for each table, a text for words. */

@@ -9,7 +9,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import org.calicograph.drawing.Exhibit;
-import org.calicograph.drawing.PdfWriter;
+import org.calicograph.drawing.writing.PdfWriter;
 import org.calicograph.drawing.Picture;
 import org.calicograph.session.CellState;
 import org.calicograph.wire.Dial;

@@ -7,7 +7,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import org.calicograph.drawing.Pen;
 import org.calicograph.drawing.Picture;
-import org.calicograph.fabric.Colour;
+import org.calicograph.colour.Colour;
 import org.calicograph.geometry.Box;
 import org.calicograph.geometry.Point;
 import org.calicograph.geometry.Region;

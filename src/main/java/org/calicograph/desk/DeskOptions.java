@@ -1,7 +1,7 @@
 package org.calicograph.desk;
 
 import java.nio.file.Path;
-import org.calicograph.desk.study.OwnFolder;
+import org.calicograph.desk.opened.OwnFolder;
 import org.calicograph.session.SessionOptions;
 
 /**

@@ -19,12 +19,12 @@ import org.calicograph.desk.cells.CellPane;
 import org.calicograph.desk.cells.CodePane;
 import org.calicograph.desk.cells.Column;
 import org.calicograph.desk.cells.ProsePane;
-import org.calicograph.desk.cells.Wishes;
+import org.calicograph.desk.cells.CellRequests;
 import org.calicograph.desk.lessons.LessonPage;
-import org.calicograph.desk.study.Change;
-import org.calicograph.desk.study.Outcomes;
-import org.calicograph.desk.study.Preferences;
-import org.calicograph.desk.study.Study;
+import org.calicograph.desk.opened.Change;
+import org.calicograph.desk.opened.Outcomes;
+import org.calicograph.desk.opened.Preferences;
+import org.calicograph.desk.opened.OpenNotebook;
 import org.calicograph.measure.Length;
 import org.calicograph.notebook.Cell;
 import org.calicograph.notebook.Notebook;
@@ -33,37 +33,37 @@ import org.calicograph.session.CellState;
 import org.calicograph.session.SessionOptions;
 
 /** The window: head, notices, the column of cells, the line at the foot; and how study, session and panes keep in step. */
-final class DeskWindow implements Wishes, Papers.Table {
+final class DeskWindow implements CellRequests, Papers.Table {
 
     private final Stage stage;
     private final DeskOptions options;
     private final Preferences preferences;
-    private final Finding finding = new Finding(this);
-    private final Crafting crafting = new Crafting(this);
+    private final FindBar finding = new FindBar(this);
+    private final RoutineMaking crafting = new RoutineMaking(this);
     private final NoticeBar notices = new NoticeBar();
     private final StatusLine status = new StatusLine();
     private final Column column = new Column(this, this::fill);
-    private final Telling telling = new Telling(this, status);
+    private final SessionReports telling = new SessionReports(this, status);
     private final Worktable worktable = new Worktable(telling);
     private final Papers papers;
-    private final Choosing choosing;
+    private final FileChoice choosing;
     private final List<Action> actions;
     private final Header header;
     private final Scene scene;
     private final BorderPane root;
     private final Pages pages;
-    private Study study = new Study(Notebook.titled(""));
+    private OpenNotebook study = new OpenNotebook(Notebook.titled(""));
     private Map<String, Saved> older = Map.of();
     private Length.System lengths;
 
     DeskWindow(Stage stage, DeskOptions options) {
         this.stage = stage;
         this.options = options;
-        this.choosing = new Choosing(stage);
+        this.choosing = new FileChoice(stage);
         this.preferences = new Preferences(options.own());
         this.papers = new Papers(this, notices, options);
         this.pages = new Pages(this, worktable);
-        this.actions = new Deeds(this).all();
+        this.actions = new MenuActions(this).all();
         this.header = new Header(actions, t -> study.setTitle(t), this::drawAll, this::stop);
         this.root = new BorderPane(column, new VBox(header, notices, finding), null, status, null);
         root.getStyleClass().add("desk");
@@ -104,7 +104,7 @@ final class DeskWindow implements Wishes, Papers.Table {
     // --- The study ---
 
     @Override
-    public void lay(Study next, Notebook asRead, boolean trusted) {
+    public void lay(OpenNotebook next, Notebook asRead, boolean trusted) {
         worktable.close();
         study = next;
         older = asRead.results();
@@ -351,15 +351,15 @@ final class DeskWindow implements Wishes, Papers.Table {
         return worktable;
     }
 
-    Study study() {
+    OpenNotebook study() {
         return study;
     }
 
-    Finding finding() {
+    FindBar finding() {
         return finding;
     }
 
-    Crafting crafting() {
+    RoutineMaking crafting() {
         return crafting;
     }
 

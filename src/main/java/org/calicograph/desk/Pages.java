@@ -9,7 +9,7 @@ import javafx.application.Platform;
 import javafx.scene.Node;
 import org.calicograph.desk.lessons.LessonPage;
 import org.calicograph.desk.results.ExhibitPane;
-import org.calicograph.desk.sheets.Hand;
+import org.calicograph.desk.sheets.SheetRequests;
 import org.calicograph.desk.sheets.SheetPage;
 import org.calicograph.desk.shelf.Looks;
 import org.calicograph.desk.shelf.ShelfPage;
@@ -21,7 +21,7 @@ import org.calicograph.session.SessionOptions;
 import org.calicograph.wire.Dial;
 
 /** The pages that take the study's place for a while: variations, the standard library, and a lesson gone through. */
-final class Pages implements Hand, ShelfPage.Study, LessonPage.Study {
+final class Pages implements SheetRequests, ShelfPage.Study, LessonPage.Study {
 
     private final DeskWindow window;
     private final Worktable worktable;

@@ -15,11 +15,11 @@ import javafx.animation.KeyFrame;
 import javafx.animation.PauseTransition;
 import javafx.animation.Timeline;
 import javafx.util.Duration;
-import org.calicograph.desk.study.Recents;
-import org.calicograph.desk.study.Recovery;
-import org.calicograph.desk.study.Study;
-import org.calicograph.desk.study.StudyFile;
-import org.calicograph.desk.study.Trust;
+import org.calicograph.desk.opened.Recents;
+import org.calicograph.desk.opened.Recovery;
+import org.calicograph.desk.opened.OpenNotebook;
+import org.calicograph.desk.opened.OpenFile;
+import org.calicograph.desk.opened.Trust;
 import org.calicograph.notebook.Cell;
 import org.calicograph.notebook.Notebook;
 import org.calicograph.notebook.NotebookException;
@@ -35,7 +35,7 @@ final class Papers {
     interface Table {
 
         /** Shows another study, with the results that its file has, and draws it if it is trusted. */
-        void lay(Study study, Notebook asRead, boolean trusted);
+        void lay(OpenNotebook study, Notebook asRead, boolean trusted);
 
         /** The study that lies there has come to be trusted: draws it. */
         void begin();
@@ -59,8 +59,8 @@ final class Papers {
     private final Trust trust;
     private final PauseTransition autosave = new PauseTransition(Duration.seconds(2));
     private final Timeline watch = new Timeline(new KeyFrame(Duration.seconds(2), e -> lookAtFile()));
-    private Study study = new Study(Notebook.titled(""));
-    private Optional<StudyFile> file = Optional.empty();
+    private OpenNotebook study = new OpenNotebook(Notebook.titled(""));
+    private Optional<OpenFile> file = Optional.empty();
     private boolean trusted = true;
 
     Papers(Table table, NoticeBar notices, DeskOptions options) {
@@ -75,7 +75,7 @@ final class Papers {
     }
 
     Optional<Path> path() {
-        return file.map(StudyFile::path);
+        return file.map(OpenFile::path);
     }
 
     boolean isTrusted() {
@@ -109,7 +109,7 @@ final class Papers {
     /** Opens a file, or says why it can't be opened and leaves the desk as it is. */
     boolean open(Path path) {
         try {
-            StudyFile opened = StudyFile.at(path);
+            OpenFile opened = OpenFile.at(path);
             Notebook notebook = opened.read();
             recents.add(opened.path());
             begin(notebook, Optional.of(opened), trust.holds(notebook, opened.path()));
@@ -121,13 +121,13 @@ final class Papers {
         }
     }
 
-    private void begin(Notebook notebook, Optional<StudyFile> from, boolean mayRun) {
+    private void begin(Notebook notebook, Optional<OpenFile> from, boolean mayRun) {
         autosave.stop();
         recovery().clear();
         notices.hushAll();
         file = from;
         trusted = mayRun;
-        study = new Study(notebook);
+        study = new OpenNotebook(notebook);
         study.watch((before, after) -> changed());
         table.lay(study, notebook, mayRun);
         if (!mayRun) {
@@ -213,7 +213,7 @@ final class Papers {
     boolean saveAs(Supplier<Optional<Path>> ask) {
         return ask.get().map(path -> {
             Path named = path.getFileName().toString().contains(".") ? path : path.resolveSibling(path.getFileName() + ".json");
-            StudyFile to = StudyFile.at(named);
+            OpenFile to = OpenFile.at(named);
             Recovery before = recovery();
             if (!save(to)) {
                 return false;
@@ -227,7 +227,7 @@ final class Papers {
         }).orElse(false);
     }
 
-    private boolean save(StudyFile to) {
+    private boolean save(OpenFile to) {
         if (file.equals(Optional.of(to)) && to.isChangedElsewhere()) {
             sayChanged();
             return false;
@@ -257,7 +257,7 @@ final class Papers {
     }
 
     private void sayChanged() {
-        StudyFile there = file.orElseThrow();
+        OpenFile there = file.orElseThrow();
         notices.say("changed", there.path().getFileName() + " was changed by somebody else since you opened it."
                 + (study.isUnsaved() ? " What you have here is not saved." : ""),
                 deeds("Load theirs", () -> open(there.path()), "Keep mine", there::overlook));

@@ -25,7 +25,7 @@ import org.calicograph.session.Sketch;
 import org.calicograph.wire.Catalogue;
 import org.calicograph.wire.CellScan;
 import org.calicograph.wire.Dial;
-import org.calicograph.wire.Easel;
+import org.calicograph.wire.PixelFrame;
 import org.calicograph.wire.Problem;
 import org.calicograph.wire.Signature;
 
@@ -125,7 +125,7 @@ final class Worktable implements Advice {
     }
 
     /** @throws IllegalArgumentException if the dial can't take the value */
-    void setDial(String name, String value, List<Easel> easels) {
+    void setDial(String name, String value, List<PixelFrame> easels) {
         handDown();
         session.ifPresent(s -> s.setDial(name, value, easels));
     }

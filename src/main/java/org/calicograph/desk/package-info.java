@@ -3,10 +3,10 @@
  *
  * <p><b>Reading order.</b> {@link org.calicograph.desk.Desk} opens the window,
  * {@code DeskWindow} keeps three things in step: the study as a value with its undo
- * ({@link org.calicograph.desk.study}), the session that draws it ({@code Worktable}), and the panes that
- * show it ({@link org.calicograph.desk.cells}). {@code Papers} looks after the file, {@code Deeds} lists
- * everything that menus and keys can do. {@code Finding} goes from place to place across the cells,
- * {@code Crafting} moves a method to a file of its own, {@code Pages} are what takes the cells' place for a
+ * ({@link org.calicograph.desk.opened}), the session that draws it ({@code Worktable}), and the panes that
+ * show it ({@link org.calicograph.desk.cells}). {@code Papers} looks after the file, {@code MenuActions} lists
+ * everything that menus and keys can do. {@code FindBar} goes from place to place across the cells,
+ * {@code RoutineMaking} moves a method to a file of its own, {@code Pages} are what takes the cells' place for a
  * while: variations ({@link org.calicograph.desk.sheets}), the library ({@link org.calicograph.desk.shelf}), a
  * lesson ({@link org.calicograph.desk.lessons}).
  *

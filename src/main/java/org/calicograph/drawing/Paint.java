@@ -1,7 +1,7 @@
 package org.calicograph.drawing;
 
 import org.calicograph.fabric.Cloth;
-import org.calicograph.fabric.Colour;
+import org.calicograph.colour.Colour;
 import org.calicograph.fabric.Fabric;
 import org.calicograph.geometry.Transform;
 

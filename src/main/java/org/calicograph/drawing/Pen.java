@@ -1,7 +1,7 @@
 package org.calicograph.drawing;
 
 import java.util.List;
-import org.calicograph.fabric.Colour;
+import org.calicograph.colour.Colour;
 
 /**
  * The line around a shape or along a path.

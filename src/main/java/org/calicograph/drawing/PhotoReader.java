@@ -9,7 +9,7 @@ import java.util.Iterator;
 import javax.imageio.ImageIO;
 import javax.imageio.ImageReader;
 import javax.imageio.stream.ImageInputStream;
-import org.calicograph.fabric.Photo;
+import org.calicograph.colour.Photo;
 
 /** Reads photographs: JPEG, PNG, GIF and BMP, as the Java platform knows them. */
 public final class PhotoReader {

@@ -2,7 +2,7 @@ package org.calicograph.drawing;
 
 import java.util.List;
 import java.util.Optional;
-import org.calicograph.fabric.Colour;
+import org.calicograph.colour.Colour;
 import org.calicograph.geometry.Box;
 import org.calicograph.geometry.Path;
 import org.calicograph.geometry.Point;

@@ -16,11 +16,11 @@ import org.calicograph.geometry.Box;
  * The one typeface of the house, Liberation Sans as it comes with PDFBox (SIL Open Font License), so
  * that a word has the same width on every machine and in every kind of file.
  */
-final class Typeface {
+public final class Typeface {
 
     private static final String FILE = "/org/apache/pdfbox/resources/ttf/LiberationSans-Regular.ttf";
     /** Bold is the regular face with a stroke of this share of its size about it; widths stay as they are. */
-    static final double BOLD_STROKE = 0.03;
+    public static final double BOLD_STROKE = 0.03;
 
     private static final Map<Picture.Weight, Typeface> FACES = new EnumMap<>(Picture.Weight.class);
 
@@ -34,7 +34,7 @@ final class Typeface {
         this.unitsPerEm = font.getUnitsPerEm();
     }
 
-    static synchronized Typeface of(Picture.Weight weight) {
+    public static synchronized Typeface of(Picture.Weight weight) {
         if (FACES.isEmpty()) {
             Typeface face = load();
             for (Picture.Weight w : Picture.Weight.values()) {
@@ -53,18 +53,18 @@ final class Typeface {
     }
 
     /** A copy of the font of one's own, for a document to take in; a font is not made for several threads. */
-    static TrueTypeFont embeddable() throws IOException {
+    public static TrueTypeFont embeddable() throws IOException {
         try (InputStream in = PDDocument.class.getResourceAsStream(FILE)) {
             return new TTFParser().parse(new RandomAccessReadBuffer(in.readAllBytes()));
         }
     }
 
-    TrueTypeFont font() {
+    public TrueTypeFont font() {
         return font;
     }
 
     /** The width of a text at a size, both in inches. */
-    double width(String text, double size) {
+    public double width(String text, double size) {
         double units = 0;
         for (int glyph : glyphs(text)) {
             units += advance(glyph);
@@ -73,12 +73,12 @@ final class Typeface {
     }
 
     /** The glyphs of a text; a character that the face doesn't have is glyph 0, an empty box. */
-    int[] glyphs(String text) {
+    public int[] glyphs(String text) {
         return text.codePoints().map(characters::getGlyphId).toArray();
     }
 
     /** How far a glyph moves on, in units of which {@link #unitsPerEm} are the size of the type. */
-    synchronized int advance(int glyph) {
+    public synchronized int advance(int glyph) {
         try {
             return font.getAdvanceWidth(glyph);
         } catch (IOException e) {
@@ -86,12 +86,12 @@ final class Typeface {
         }
     }
 
-    int unitsPerEm() {
+    public int unitsPerEm() {
         return unitsPerEm;
     }
 
     /** The text with a hollow square, or a question mark, for each character that the face doesn't have. */
-    String shown(String text) {
+    public String shown(String text) {
         StringBuilder out = new StringBuilder();
         int stand = characters.getGlyphId(0x25A1) > 0 ? 0x25A1 : '?';
         text.codePoints().forEach(c -> out.appendCodePoint(characters.getGlyphId(c) > 0 ? c : stand));
@@ -105,7 +105,7 @@ final class Typeface {
     }
 
     /** Where the text starts, whatever its anchor, in inches. */
-    double left(Picture.Lettering text) {
+    public double left(Picture.Lettering text) {
         double width = width(text.text(), text.size());
         return text.at().x() - switch (text.anchor()) {
             case START -> 0;

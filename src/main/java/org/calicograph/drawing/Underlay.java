@@ -1,7 +1,7 @@
 package org.calicograph.drawing;
 
 import org.calicograph.fabric.Cloth;
-import org.calicograph.fabric.Photo;
+import org.calicograph.colour.Photo;
 import org.calicograph.geometry.Box;
 import org.calicograph.geometry.Path;
 import org.calicograph.geometry.Point;

@@ -17,8 +17,8 @@
  * and the screen are surfaces. {@link org.calicograph.drawing.Outline} gives a path in lines and cubics.
  * Joins are round; so are the ends of unbroken lines.
  *
- * <p><b>Writers.</b> {@link org.calicograph.drawing.SvgWriter}, {@link org.calicograph.drawing.PdfWriter}
- * and {@link org.calicograph.drawing.PngWriter} are deterministic: the same picture gives the same
+ * <p><b>Writers.</b> {@link org.calicograph.drawing.writing.SvgWriter}, {@link org.calicograph.drawing.writing.PdfWriter}
+ * and {@link org.calicograph.drawing.writing.PngWriter} are deterministic: the same picture gives the same
  * bytes, in stable order, with fixed decimals and no clock. SVG and PDF are true to scale. Only the PNG
  * writer and the {@link org.calicograph.drawing.PhotoReader} know AWT.
  */

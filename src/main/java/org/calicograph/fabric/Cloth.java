@@ -1,5 +1,7 @@
 package org.calicograph.fabric;
 
+import org.calicograph.colour.Colour;
+import org.calicograph.colour.Photo;
 import org.calicograph.measure.Length;
 
 /**

@@ -1,6 +1,7 @@
 package org.calicograph.fabric;
 
 import java.util.Optional;
+import org.calicograph.colour.Colour;
 import org.calicograph.measure.Area;
 import org.calicograph.measure.Length;
 

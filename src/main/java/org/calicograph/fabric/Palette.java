@@ -5,6 +5,12 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import org.calicograph.colour.Clusters;
+import org.calicograph.colour.Colour;
+import org.calicograph.colour.ColourName;
+import org.calicograph.colour.Lab;
+import org.calicograph.colour.Photo;
+import org.calicograph.colour.Swatch;
 
 /**
  * Named colours and their proportions.

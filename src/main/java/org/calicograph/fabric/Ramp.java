@@ -3,6 +3,8 @@ package org.calicograph.fabric;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.DoubleFunction;
+import org.calicograph.colour.Colour;
+import org.calicograph.colour.Oklch;
 
 /**
  * Colours in even steps of value (CIE L*).

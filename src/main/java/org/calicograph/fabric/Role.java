@@ -1,6 +1,7 @@
 package org.calicograph.fabric;
 
 import java.util.Map;
+import org.calicograph.colour.Colour;
 
 /**
  * What a patch is for in a design, before and after a fabric has been chosen for it.

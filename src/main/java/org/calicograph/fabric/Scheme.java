@@ -2,6 +2,9 @@ package org.calicograph.fabric;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.calicograph.colour.Colour;
+import org.calicograph.colour.ColourName;
+import org.calicograph.colour.Wheel;
 import org.calicograph.measure.Angle;
 
 /** Colours that are chosen together by where they stand on a wheel; the trade's usual names. */

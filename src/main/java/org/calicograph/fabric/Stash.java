@@ -5,6 +5,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.calicograph.colour.Colour;
+import org.calicograph.colour.Lab;
 
 /** The fabrics on the shelf, in order, each by its own name. */
 public final class Stash {

@@ -5,7 +5,7 @@ import org.calicograph.drawing.Drawable;
 import org.calicograph.drawing.Exhibit;
 import org.calicograph.drawing.Table;
 import org.calicograph.measure.Length;
-import org.calicograph.quilt.DesignException;
+import org.calicograph.covering.DesignException;
 
 /**
  * What to cut for the four strips of a plain border, before the cloth is joined to length.

@@ -8,9 +8,9 @@ import org.calicograph.drawing.Drawable;
 import org.calicograph.drawing.Exhibit;
 import org.calicograph.drawing.Table;
 import org.calicograph.measure.Length;
-import org.calicograph.quilt.DesignException;
-import org.calicograph.quilt.Patchwork;
-import org.calicograph.quilt.UnitCount;
+import org.calicograph.covering.DesignException;
+import org.calicograph.patchwork.Patchwork;
+import org.calicograph.border.UnitCount;
 
 /**
  * The question how many equal units go round a rectangle.

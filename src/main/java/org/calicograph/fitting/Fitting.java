@@ -2,7 +2,7 @@ package org.calicograph.fitting;
 
 import java.util.Comparator;
 import org.calicograph.measure.Length;
-import org.calicograph.quilt.UnitCount;
+import org.calicograph.border.UnitCount;
 
 /**
  * One way in which a border's units come out whole.

@@ -10,8 +10,8 @@ import org.calicograph.drawing.Drawable;
 import org.calicograph.drawing.Exhibit;
 import org.calicograph.drawing.Table;
 import org.calicograph.measure.Length;
-import org.calicograph.quilt.DesignException;
-import org.calicograph.quilt.Patchwork;
+import org.calicograph.covering.DesignException;
+import org.calicograph.patchwork.Patchwork;
 
 /**
  * The question how motifs or swags are spaced along an appliquéd border.

@@ -7,8 +7,8 @@ import org.calicograph.drawing.Drawable;
 import org.calicograph.drawing.Exhibit;
 import org.calicograph.drawing.Table;
 import org.calicograph.measure.Length;
-import org.calicograph.quilt.DesignException;
-import org.calicograph.quilt.Patchwork;
+import org.calicograph.covering.DesignException;
+import org.calicograph.patchwork.Patchwork;
 
 /**
  * The question where to cut the strips of a printed border so that the print mirrors at the mitres.

@@ -42,7 +42,7 @@ final class Cells {
     private final Printing printing = new Printing();
     private final Reader reader = new Reader();
     private final Origins origins = new Origins();
-    private final Map<String, Held> held = new LinkedHashMap<>();
+    private final Map<String, KernelCell> held = new LinkedHashMap<>();
     private final Faults faults;
     private final Plainly plainly;
     private final InProcess engine;
@@ -122,7 +122,7 @@ final class Cells {
         long start = System.nanoTime();
         stale.forEach(this::forget);
         forget(cell);
-        Held now = new Held(text);
+        KernelCell now = new KernelCell(text);
         held.put(cell, now);
         DialBoard.set(dials);
         List<Reader.Cut> cuts = cut(text);
@@ -211,7 +211,7 @@ final class Cells {
     }
 
     /** The problems of the pieces behind a rejected one, without running them, as far as they don't follow from it. */
-    private List<Problem> withLater(List<Problem> first, Held cell, int rejected) {
+    private List<Problem> withLater(List<Problem> first, KernelCell cell, int rejected) {
         List<Problem> all = new ArrayList<>(first);
         Set<String> missing = new HashSet<>();
         cell.pieces.get(rejected).reading().declares().forEach(d -> missing.add(d.name()));
@@ -233,7 +233,7 @@ final class Cells {
     }
 
     /** Methods and types that compile only once a name is declared, which nothing has done. */
-    private Optional<Failure> unresolved(Held cell) {
+    private Optional<Failure> unresolved(KernelCell cell) {
         List<Problem> problems = new ArrayList<>();
         for (Piece piece : cell.pieces) {
             for (Snippet snippet : piece.snippets) {
@@ -252,7 +252,7 @@ final class Cells {
         return problems.isEmpty() ? Optional.empty() : Optional.of(new Failure.DoesNotCompile(problems));
     }
 
-    private Result ended(String cell, Held now, Optional<Failure> soFar, long start, Optional<Turning> turning) {
+    private Result ended(String cell, KernelCell now, Optional<Failure> soFar, long start, Optional<Turning> turning) {
         long ran = System.nanoTime();
         now.owed = Optional.empty();
         Optional<Failure> failure = soFar;
@@ -269,7 +269,7 @@ final class Cells {
                     Exhibit exhibit = Show.of(last.value);
                     boolean silent = turning.isPresent() && now.pieces.stream().allMatch(p -> p.output.isEmpty());
                     if (silent && turning.get().sketched(cell, exhibit, start, ran)) {
-                        now.owed = Optional.of(new Held.Owed(exhibit, last.value.getClass().getSimpleName(), System.nanoTime() - start));
+                        now.owed = Optional.of(new KernelCell.Owed(exhibit, last.value.getClass().getSimpleName(), System.nanoTime() - start));
                         return new byte[0];
                     }
                     return ExhibitFormat.bytes(exhibit);
@@ -290,7 +290,7 @@ final class Cells {
     }
 
     void forget(String cell) {
-        Held old = held.remove(cell);
+        KernelCell old = held.remove(cell);
         DialBoard.forget(cell);
         if (old == null) {
             return;
@@ -331,7 +331,7 @@ final class Cells {
         Set<String> lost = new HashSet<>();
         List<String> owed = new ArrayList<>();
         for (String cell : reached) {
-            Held now = held.get(cell);
+            KernelCell now = held.get(cell);
             if (now.pieces.stream().anyMatch(p -> p.reading().readsAny(lost))) {
                 now.pieces.forEach(p -> p.reading().declares().forEach(d -> lost.add(d.name())));
                 continue;
@@ -359,11 +359,11 @@ final class Cells {
 
     /** What is owed for a cell; empty if nothing is, or not any more. */
     Optional<Result> owed(String cell) {
-        Held now = held.get(cell);
+        KernelCell now = held.get(cell);
         if (now == null || now.owed.isEmpty()) {
             return Optional.empty();
         }
-        Held.Owed owed = now.owed.get();
+        KernelCell.Owed owed = now.owed.get();
         now.owed = Optional.empty();
         try {
             byte[] bytes = running.run(() -> ExhibitFormat.bytes(owed.exhibit()));
@@ -374,7 +374,7 @@ final class Cells {
         }
     }
 
-    private Optional<Failure> again(Piece piece, Held cell) {
+    private Optional<Failure> again(Piece piece, KernelCell cell) {
         piece.output = "";
         printing.begin(cell.printed());
         DialBoard.at(piece);

@@ -18,8 +18,8 @@ import java.util.concurrent.atomic.AtomicReference;
 import org.calicograph.drawing.Exhibit;
 import org.calicograph.drawing.Pen;
 import org.calicograph.drawing.Picture;
-import org.calicograph.drawing.PngPixels;
-import org.calicograph.fabric.Colour;
+import org.calicograph.drawing.writing.PngPixels;
+import org.calicograph.colour.Colour;
 import org.calicograph.geometry.Region;
 import org.calicograph.geometry.Transform;
 import org.calicograph.measure.Length;
@@ -27,7 +27,7 @@ import org.calicograph.wire.CellScan;
 import org.calicograph.wire.Channel;
 import org.calicograph.wire.FromKernel;
 import org.calicograph.wire.Message;
-import org.calicograph.wire.Orders;
+import org.calicograph.wire.KernelStart;
 import org.calicograph.wire.Problem;
 import org.calicograph.wire.ToKernel;
 
@@ -39,7 +39,7 @@ public final class KernelMain {
 
     private static final long STACK = 32L << 20;
 
-    private final Orders orders;
+    private final KernelStart orders;
     private final Channel control;
     private final Channel exhibits;
     private final Running running = new Running();
@@ -55,7 +55,7 @@ public final class KernelMain {
     private final CompletableFuture<Cells> cells = new CompletableFuture<>();
     private final CompletableFuture<Stdlib> stdlib = new CompletableFuture<>();
 
-    private KernelMain(Orders orders, Channel control, Channel exhibits) {
+    private KernelMain(KernelStart orders, Channel control, Channel exhibits) {
         this.orders = orders;
         this.control = control;
         this.exhibits = exhibits;
@@ -64,7 +64,7 @@ public final class KernelMain {
     /** Takes no arguments; what it is to do comes on standard input. */
     public static void main(String[] arguments) {
         try {
-            Orders orders = Orders.readFrom(System.in);
+            KernelStart orders = KernelStart.readFrom(System.in);
             Channel control = Channel.to(orders.port());
             control.send(new FromKernel.Hello(orders.token(), false, ProcessHandle.current().pid()));
             Channel exhibits = Channel.to(orders.port());

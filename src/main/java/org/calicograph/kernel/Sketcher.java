@@ -8,9 +8,9 @@ import java.util.Optional;
 import org.calicograph.drawing.Exhibit;
 import org.calicograph.drawing.Picture;
 import org.calicograph.geometry.Box;
-import org.calicograph.wire.Easel;
+import org.calicograph.wire.PixelFrame;
 import org.calicograph.wire.Painted;
-import org.calicograph.wire.Slate;
+import org.calicograph.wire.SharedPixels;
 import org.calicograph.wire.ToKernel;
 
 /**
@@ -22,7 +22,7 @@ final class Sketcher {
     /** What of an exhibit is said in words, and its pictures as they lie on the slate. */
     record Sketch(Exhibit rest, List<Painted> pictures) { }
 
-    private Optional<Slate> slate = Optional.empty();
+    private Optional<SharedPixels> slate = Optional.empty();
 
     /** The sketch of an exhibit each of whose pictures has an easel; empty for any other. */
     Optional<Sketch> sketch(ToKernel.Turn turn, String cell, Exhibit exhibit) {
@@ -41,7 +41,7 @@ final class Sketcher {
         }
         List<Painted> painted = new ArrayList<>();
         try {
-            Slate to = slate(Path.of(turn.slate()));
+            SharedPixels to = slate(Path.of(turn.slate()));
             for (int part = 0; part < easels.length; part++) {
                 painted.add(paint(turn, easels[part], pictures.get(part), to));
             }
@@ -51,7 +51,7 @@ final class Sketcher {
         return Optional.of(new Sketch(rest, painted));
     }
 
-    private static int easel(List<Easel> easels, String cell, int part) {
+    private static int easel(List<PixelFrame> easels, String cell, int part) {
         for (int i = 0; i < easels.size(); i++) {
             if (easels.get(i).cell().equals(cell) && easels.get(i).part() == part) {
                 return i;
@@ -71,17 +71,17 @@ final class Sketcher {
         return exhibit;
     }
 
-    private Slate slate(Path file) throws IOException {
+    private SharedPixels slate(Path file) throws IOException {
         if (slate.isEmpty() || !slate.get().path().equals(file)) {
-            slate = Optional.of(Slate.at(file));
+            slate = Optional.of(SharedPixels.at(file));
         }
         return slate.get();
     }
 
-    private static Painted paint(ToKernel.Turn turn, int which, Picture picture, Slate to) {
-        Easel easel = turn.easels().get(which);
+    private static Painted paint(ToKernel.Turn turn, int which, Picture picture, SharedPixels to) {
+        PixelFrame easel = turn.easels().get(which);
         Box bounds = picture.bounds();
-        int at = Slate.at(turn.easels(), which);
+        int at = SharedPixels.at(turn.easels(), which);
         to.write(at, easel.paint(picture, bounds, false));
         return new Painted(easel.part(), at, easel.width(), easel.height(), bounds);
     }

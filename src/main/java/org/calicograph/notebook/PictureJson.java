@@ -8,7 +8,7 @@ import java.util.Optional;
 import org.calicograph.drawing.Paint;
 import org.calicograph.drawing.Pen;
 import org.calicograph.drawing.Picture;
-import org.calicograph.fabric.Colour;
+import org.calicograph.colour.Colour;
 import org.calicograph.geometry.Point;
 import org.calicograph.geometry.Transform;
 

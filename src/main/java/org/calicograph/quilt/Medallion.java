@@ -2,8 +2,13 @@ package org.calicograph.quilt;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.calicograph.border.Round;
+import org.calicograph.covering.DesignException;
 import org.calicograph.fabric.Fabric;
 import org.calicograph.geometry.Transform;
+import org.calicograph.patchwork.Assembly;
+import org.calicograph.patchwork.Patchwork;
+import org.calicograph.patchwork.Placed;
 
 /**
  * A centre and the rounds about it: borders, and rounds that stand it on its point or set it in an octagon

@@ -2,8 +2,11 @@ package org.calicograph.quilt;
 
 import java.util.List;
 import java.util.Optional;
+import org.calicograph.covering.DesignException;
 import org.calicograph.fabric.Fabric;
 import org.calicograph.measure.Length;
+import org.calicograph.patchwork.Patch;
+import org.calicograph.patchwork.Patchwork;
 
 /**
  * A quilt: a top, and what finishes its edge.

@@ -7,8 +7,8 @@ import org.calicograph.fabric.Fabric;
 import org.calicograph.fabric.Role;
 import org.calicograph.geometry.Polygons;
 import org.calicograph.geometry.Region;
-import org.calicograph.quilt.Patch;
-import org.calicograph.quilt.Patchwork;
+import org.calicograph.patchwork.Patch;
+import org.calicograph.patchwork.Patchwork;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.operation.union.CascadedPolygonUnion;
 

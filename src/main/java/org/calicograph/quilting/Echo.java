@@ -6,6 +6,7 @@ import org.calicograph.geometry.Path;
 import org.calicograph.geometry.Region;
 import org.calicograph.geometry.Trim;
 import org.calicograph.measure.Length;
+import org.calicograph.stitching.Route;
 
 /** Lines that follow the edge of a region at a distance, row after row. */
 public final class Echo {

@@ -12,6 +12,11 @@ import org.calicograph.geometry.Point;
 import org.calicograph.geometry.Region;
 import org.calicograph.measure.Angle;
 import org.calicograph.measure.Length;
+import org.calicograph.quilting.filling.Contour;
+import org.calicograph.quilting.filling.Flood;
+import org.calicograph.quilting.filling.Raster;
+import org.calicograph.quilting.filling.Rooms;
+import org.calicograph.quilting.filling.SmoothRound;
 
 /**
  * A wandering line that fills a region evenly and never crosses itself (stippling, when small).

@@ -179,7 +179,7 @@ public final class Offset {
     }
 
     /** Arcs within {@link #CUBIC} of a cubic. */
-    static List<Segment> arcs(Cubic c, int depth) {
+    public static List<Segment> arcs(Cubic c, int depth) {
         Segment arc = c.from().near(c.to(), 1e-9) ? new Line(c.from(), c.to()) : Arc.through(c.from(), c.at(0.5), c.to());
         if (c.from().near(c.to(), 1e-9) && depth > 2 || depth >= 12 || fits(c, arc)) {
             return List.of(arc);

@@ -8,11 +8,11 @@ import org.calicograph.geometry.Line;
 import org.calicograph.geometry.Region;
 import org.calicograph.measure.Area;
 import org.calicograph.measure.Length;
-import org.calicograph.quilt.Patch;
-import org.calicograph.quilt.Patchwork;
-import org.calicograph.workshop.pieces.CuttingRules;
-import org.calicograph.workshop.pieces.Piece;
-import org.calicograph.workshop.pieces.Pieces;
+import org.calicograph.patchwork.Patch;
+import org.calicograph.patchwork.Patchwork;
+import org.calicograph.cutting.pieces.CuttingRules;
+import org.calicograph.cutting.pieces.Piece;
+import org.calicograph.cutting.pieces.Pieces;
 
 /**
  * A top of one block side by side, at one size.

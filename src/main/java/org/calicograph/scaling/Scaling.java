@@ -9,10 +9,10 @@ import org.calicograph.drawing.Exhibit;
 import org.calicograph.drawing.Table;
 import org.calicograph.fitting.BedCover;
 import org.calicograph.measure.Length;
-import org.calicograph.quilt.DesignException;
-import org.calicograph.quilt.Patchwork;
-import org.calicograph.workshop.pieces.CuttingRules;
-import org.calicograph.workshop.pieces.Piece;
+import org.calicograph.covering.DesignException;
+import org.calicograph.patchwork.Patchwork;
+import org.calicograph.cutting.pieces.CuttingRules;
+import org.calicograph.cutting.pieces.Piece;
 
 /**
  * The question what changes if a block, or a whole design, is made at another size.

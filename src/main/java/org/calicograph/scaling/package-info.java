@@ -4,8 +4,8 @@
  * <p>{@link org.calicograph.scaling.Scaling} compares a block at two sizes: how many cover the same bed,
  * how many patches and how much sewing that is, which patches leave the ruler's lines, and how much cloth
  * it takes by area with a stated allowance. Counts and lengths are exact; the cloth is an estimate, which
- * {@code workshop.Cutting} replaces by a layout.
+ * {@code cutting.Cutting} replaces by a layout.
  *
- * <p>This package uses {@code fitting}, {@code workshop} and what lies below them.
+ * <p>This package uses {@code fitting}, {@code piecing} and what lies below them.
  */
 package org.calicograph.scaling;

@@ -20,7 +20,7 @@ import java.util.concurrent.TimeUnit;
 import org.calicograph.wire.Channel;
 import org.calicograph.wire.FromKernel;
 import org.calicograph.wire.Message;
-import org.calicograph.wire.Orders;
+import org.calicograph.wire.KernelStart;
 import org.calicograph.wire.ToKernel;
 
 /** A kernel's process and the two sockets to it. What it says goes to an ear, from threads of its own. */
@@ -65,7 +65,7 @@ final class KernelProcess {
         }
         try {
             List<String> folders = options.stdlib().stream().filter(Files::isDirectory).map(Path::toString).toList();
-            new Orders(door.getLocalPort(), token, folders, options.cache().toString(), options.heapMegabytes(), options.warm())
+            new KernelStart(door.getLocalPort(), token, folders, options.cache().toString(), options.heapMegabytes(), options.warm())
                     .writeTo(process.getOutputStream());
         } catch (IOException e) {
             // It has ended already; the thread that waits for it will say so.

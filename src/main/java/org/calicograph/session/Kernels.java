@@ -39,8 +39,8 @@ final class Kernels implements KernelProcess.Ear {
     }
 
     private final SessionOptions options;
-    private final Conductor conductor;
-    private final Board board;
+    private final SessionQueue conductor;
+    private final CellStandings board;
     private final Watch watch;
     private final Map<KernelProcess, FromKernel.Ready> ready = new LinkedHashMap<>();
     private final Map<Long, Consumer<Optional<FromKernel>>> questions = new LinkedHashMap<>();
@@ -49,7 +49,7 @@ final class Kernels implements KernelProcess.Ear {
     private int failedStarts;
     private long tickets;
 
-    Kernels(SessionOptions options, Conductor conductor, Board board, Watch watch) {
+    Kernels(SessionOptions options, SessionQueue conductor, CellStandings board, Watch watch) {
         this.options = options;
         this.conductor = conductor;
         this.board = board;

@@ -9,7 +9,7 @@ import org.calicograph.measure.Length;
 import org.calicograph.wire.Catalogue;
 import org.calicograph.wire.CellScan;
 import org.calicograph.wire.Dial;
-import org.calicograph.wire.Easel;
+import org.calicograph.wire.PixelFrame;
 import org.calicograph.wire.Problem;
 import org.calicograph.wire.Signature;
 
@@ -21,9 +21,9 @@ import org.calicograph.wire.Signature;
  */
 public final class Session implements AutoCloseable {
 
-    private final Conductor conductor;
+    private final SessionQueue conductor;
 
-    private Session(Conductor conductor) {
+    private Session(SessionQueue conductor) {
         this.conductor = conductor;
     }
 
@@ -33,7 +33,7 @@ public final class Session implements AutoCloseable {
      * @throws IllegalArgumentException if two cells have one id
      */
     public static Session open(List<CellSource> cells, Map<String, String> dials, SessionOptions options, SessionListener listener) {
-        return new Session(new Conductor(cells, dials, options, listener));
+        return new Session(new SessionQueue(cells, dials, options, listener));
     }
 
     /**
@@ -95,7 +95,7 @@ public final class Session implements AutoCloseable {
      * {@link SessionListener#sketched} at once, as pixels, and stand as being drawn until the dial has rested
      * for a moment; then they are done, with their exhibit.
      */
-    public void setDial(String name, String value, List<Easel> easels) {
+    public void setDial(String name, String value, List<PixelFrame> easels) {
         conductor.setDial(name, value, easels);
     }
 

@@ -7,10 +7,10 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import org.calicograph.wire.Easel;
+import org.calicograph.wire.PixelFrame;
 import org.calicograph.wire.FromKernel;
 import org.calicograph.wire.Painted;
-import org.calicograph.wire.Slate;
+import org.calicograph.wire.SharedPixels;
 
 /** The easels of the dial that is being turned, the slate they stand on, and the cells of which only a sketch is known. All but fetching on the conductor's thread. */
 final class Sketches {
@@ -18,13 +18,13 @@ final class Sketches {
     /** How long a dial rests before exhibits are asked for. */
     static final Duration REST = Duration.ofMillis(120);
 
-    private List<Easel> easels = List.of();
-    private volatile Optional<Slate> slate = Optional.empty();
+    private List<PixelFrame> easels = List.of();
+    private volatile Optional<SharedPixels> slate = Optional.empty();
     private final Set<String> owed = new LinkedHashSet<>();
     private long moved;
 
     /** A dial has been turned. */
-    void moved(List<Easel> now) {
+    void moved(List<PixelFrame> now) {
         easels = now;
         moved = System.nanoTime();
     }
@@ -36,10 +36,10 @@ final class Sketches {
     }
 
     /** The easels for the next turn; none where no slate can be had. */
-    List<Easel> easels() {
+    List<PixelFrame> easels() {
         if (!easels.isEmpty() && (slate.isEmpty() || !slate.get().holds(easels))) {
             try {
-                slate = Optional.of(Slate.with(easels));
+                slate = Optional.of(SharedPixels.with(easels));
             } catch (IOException e) {
                 easels = List.of(); // The pictures come as values then, a little later.
             }
@@ -53,7 +53,7 @@ final class Sketches {
 
     /** Fetches what has been painted; on the kernel's thread, so before the kernel can be asked to paint again. */
     Optional<Sketch> fetch(FromKernel.Sketched said) {
-        Optional<Slate> from = slate;
+        Optional<SharedPixels> from = slate;
         List<Sketch.Painting> pictures = new ArrayList<>();
         for (Painted painted : said.pictures()) {
             if (from.isEmpty() || !from.get().holds(painted)) {

@@ -27,7 +27,7 @@
  *
  * <p><b>Dials.</b> A turned dial runs compiled code again, in the kernel, for the cells that depend on
  * it. Only the newest value waits. Cells that can't be run again as they are are evaluated. A caller that
- * says how large its pictures stand on the screen ({@link org.calicograph.wire.Easel}) is sent their pixels
+ * says how large its pictures stand on the screen ({@link org.calicograph.wire.PixelFrame}) is sent their pixels
  * while the dial moves, painted by the kernel, and the exhibit once it rests.
  *
  * <p><b>Known limits.</b> Names are found by parsing alone, so a local variable that has the name of

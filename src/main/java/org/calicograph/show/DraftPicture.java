@@ -11,7 +11,7 @@ import org.calicograph.drawing.Exhibit;
 import org.calicograph.drawing.Paint;
 import org.calicograph.drawing.Pen;
 import org.calicograph.drawing.Picture;
-import org.calicograph.fabric.Colour;
+import org.calicograph.colour.Colour;
 import org.calicograph.geometry.Box;
 import org.calicograph.geometry.Line;
 import org.calicograph.geometry.Path;

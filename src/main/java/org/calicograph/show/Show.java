@@ -11,18 +11,18 @@ import org.calicograph.drawing.Paint;
 import org.calicograph.drawing.Pen;
 import org.calicograph.drawing.Picture;
 import org.calicograph.drawing.Table;
-import org.calicograph.fabric.Colour;
+import org.calicograph.colour.Colour;
 import org.calicograph.geometry.Arrangement;
 import org.calicograph.geometry.Box;
 import org.calicograph.geometry.Path;
 import org.calicograph.geometry.Region;
 import org.calicograph.geometry.Segment;
 import org.calicograph.quilt.Medallion;
-import org.calicograph.quilt.Applique;
-import org.calicograph.quilt.Patch;
-import org.calicograph.quilt.Patchwork;
+import org.calicograph.patchwork.Applique;
+import org.calicograph.patchwork.Patch;
+import org.calicograph.patchwork.Patchwork;
 import org.calicograph.quilt.Quilt;
-import org.calicograph.quilt.Trimming;
+import org.calicograph.patchwork.Trimming;
 
 /** What a value looks like in a notebook. */
 public final class Show {

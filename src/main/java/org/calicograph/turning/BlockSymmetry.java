@@ -7,9 +7,9 @@ import java.util.TreeSet;
 import java.util.stream.Collectors;
 import org.calicograph.geometry.Path;
 import org.calicograph.geometry.Segment;
-import org.calicograph.quilt.DesignException;
-import org.calicograph.quilt.Patch;
-import org.calicograph.quilt.Patchwork;
+import org.calicograph.covering.DesignException;
+import org.calicograph.patchwork.Patch;
+import org.calicograph.patchwork.Patchwork;
 
 /** The turns that leave a square block as it is: the same shapes in the same fabrics. */
 public final class BlockSymmetry {

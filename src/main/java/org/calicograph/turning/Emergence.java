@@ -8,14 +8,14 @@ import java.util.Map;
 import org.calicograph.drawing.Drawable;
 import org.calicograph.drawing.Exhibit;
 import org.calicograph.drawing.Picture;
-import org.calicograph.fabric.Colour;
+import org.calicograph.colour.Colour;
 import org.calicograph.fabric.Fabric;
 import org.calicograph.geometry.Box;
 import org.calicograph.geometry.Point;
 import org.calicograph.geometry.Polygons;
 import org.calicograph.geometry.Region;
-import org.calicograph.quilt.Patch;
-import org.calicograph.quilt.Patchwork;
+import org.calicograph.patchwork.Patch;
+import org.calicograph.patchwork.Patchwork;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Polygon;
 

@@ -2,7 +2,7 @@ package org.calicograph.turning;
 
 import java.util.List;
 import java.util.Set;
-import org.calicograph.quilt.DesignException;
+import org.calicograph.covering.DesignException;
 
 /**
  * A border's units in a row, repeated without end.

@@ -2,10 +2,10 @@ package org.calicograph.turning;
 
 import java.util.List;
 import java.util.Set;
-import org.calicograph.quilt.Assembly;
-import org.calicograph.quilt.DesignException;
-import org.calicograph.quilt.Patchwork;
-import org.calicograph.quilt.Setting;
+import org.calicograph.patchwork.Assembly;
+import org.calicograph.covering.DesignException;
+import org.calicograph.patchwork.Patchwork;
+import org.calicograph.setting.Setting;
 
 /**
  * One layout of a block, to be repeated side by side without end.

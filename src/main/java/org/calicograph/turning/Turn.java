@@ -2,7 +2,7 @@ package org.calicograph.turning;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.calicograph.quilt.Patchwork;
+import org.calicograph.patchwork.Patchwork;
 
 /**
  * A way in which a square can lie: mirrored first, left to right, or not; then turned clockwise.

@@ -6,8 +6,8 @@ import java.util.Collection;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
-import org.calicograph.quilt.DesignException;
-import org.calicograph.quilt.Patchwork;
+import org.calicograph.covering.DesignException;
+import org.calicograph.patchwork.Patchwork;
 
 /**
  * The question in how many ways a block can be laid out.

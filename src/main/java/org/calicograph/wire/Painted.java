@@ -3,7 +3,7 @@ package org.calicograph.wire;
 import org.calicograph.geometry.Box;
 
 /**
- * A picture that lies painted on the {@link Slate}.
+ * A picture that lies painted on the {@link SharedPixels}.
  *
  * @param part   as its easel has it
  * @param at     where its pixels begin on the slate

@@ -29,9 +29,9 @@ public sealed interface ToKernel extends Message {
      * {@link FromKernel.Sketched} instead, and its exhibit is owed until a {@link Deliver} asks for it.
      *
      * @param cells  those that may be run again, in order
-     * @param slate  the file of the {@link Slate} to paint on, with the easels in their order; empty if there are none
+     * @param slate  the file of the {@link SharedPixels} to paint on, with the easels in their order; empty if there are none
      */
-    record Turn(long ticket, Map<String, String> dials, List<String> cells, String slate, List<Easel> easels) implements ToKernel { }
+    record Turn(long ticket, Map<String, String> dials, List<String> cells, String slate, List<PixelFrame> easels) implements ToKernel { }
 
     /** Send what is owed for these cells; answered by one {@link FromKernel.Evaluated} for each, then {@link FromKernel.Turned}. */
     record Deliver(long ticket, List<String> cells) implements ToKernel { }

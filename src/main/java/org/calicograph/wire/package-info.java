@@ -9,7 +9,7 @@
  * {@link org.calicograph.wire.Catalogue} (what the stdlib holds).
  *
  * <p><b>Two sockets.</b> Both are on the loopback address and begin with the token that the kernel was
- * given on its standard input ({@link org.calicograph.wire.Orders}). Messages travel on the control
+ * given on its standard input ({@link org.calicograph.wire.KernelStart}). Messages travel on the control
  * socket, exhibits on the other one ({@link org.calicograph.wire.ExhibitFormat}), so that a large
  * picture delays no message. A {@link org.calicograph.wire.FromKernel.Evaluated} that announces an
  * exhibit and the exhibit itself may arrive in either order.

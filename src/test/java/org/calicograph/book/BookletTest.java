@@ -13,9 +13,9 @@ import org.calicograph.drawing.Picture;
 import org.calicograph.geometry.Box;
 import org.calicograph.measure.Length;
 import org.calicograph.quilt.Quilt;
-import org.calicograph.quilt.Setting;
+import org.calicograph.setting.Setting;
 import org.calicograph.quilting.Batting;
-import org.calicograph.workshop.Figures;
+import org.calicograph.cutting.Figures;
 import org.junit.jupiter.api.Test;
 
 class BookletTest {

@@ -7,8 +7,8 @@ import org.calicograph.geometry.Point;
 import org.calicograph.geometry.Region;
 import org.calicograph.measure.Angle;
 import org.calicograph.measure.Length;
-import org.calicograph.quilt.Block;
-import org.calicograph.quilt.Patch;
+import org.calicograph.patchwork.Block;
+import org.calicograph.patchwork.Patch;
 
 /** A quarter of a circle in a corner of a square, two thirds of its side across. */
 final class CurvedBlock {

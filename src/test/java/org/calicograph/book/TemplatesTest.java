@@ -12,7 +12,7 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.rendering.PDFRenderer;
 import org.calicograph.Golden;
 import org.calicograph.drawing.Paper;
-import org.calicograph.drawing.PdfWriter;
+import org.calicograph.drawing.writing.PdfWriter;
 import org.calicograph.drawing.Picture;
 import org.calicograph.drawing.Tiling;
 import org.calicograph.geometry.Box;
@@ -20,13 +20,13 @@ import org.calicograph.geometry.Point;
 import org.calicograph.geometry.Polygons;
 import org.calicograph.geometry.Region;
 import org.calicograph.measure.Length;
-import org.calicograph.quilt.Block;
-import org.calicograph.workshop.Figures;
-import org.calicograph.workshop.pieces.CutOutline;
-import org.calicograph.workshop.pieces.CuttingRules;
-import org.calicograph.workshop.pieces.Piece;
-import org.calicograph.workshop.pieces.Pieces;
-import org.calicograph.workshop.piecing.Notch;
+import org.calicograph.patchwork.Block;
+import org.calicograph.cutting.Figures;
+import org.calicograph.cutting.pieces.CutOutline;
+import org.calicograph.cutting.pieces.CuttingRules;
+import org.calicograph.cutting.pieces.Piece;
+import org.calicograph.cutting.pieces.Pieces;
+import org.calicograph.seams.Notch;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -217,7 +217,7 @@ class TemplatesTest {
     @Test
     void one_template_serves_a_shape_and_its_mirror_image() {
         Block left = CurvedBlock.shell(6);
-        Templates both = Templates.of(org.calicograph.quilt.Setting.straight(2, 1).alternating(left, left.mirrored()));
+        Templates both = Templates.of(org.calicograph.setting.Setting.straight(2, 1).alternating(left, left.mirrored()));
         assertThat(both.templates()).hasSize(2);
     }
 

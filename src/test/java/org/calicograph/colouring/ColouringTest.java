@@ -7,8 +7,8 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import org.calicograph.fabric.Colour;
-import org.calicograph.fabric.ColourVision;
+import org.calicograph.colour.Colour;
+import org.calicograph.colour.ColourVision;
 import org.calicograph.fabric.Fabric;
 import org.calicograph.fabric.Role;
 import org.calicograph.fabric.Stash;
@@ -16,9 +16,9 @@ import org.calicograph.geometry.Box;
 import org.calicograph.geometry.Path;
 import org.calicograph.geometry.Point;
 import org.calicograph.geometry.Region;
-import org.calicograph.quilt.Block;
-import org.calicograph.quilt.Patch;
-import org.calicograph.quilt.Patchwork;
+import org.calicograph.patchwork.Block;
+import org.calicograph.patchwork.Patch;
+import org.calicograph.patchwork.Patchwork;
 import org.junit.jupiter.api.Test;
 
 class ColouringTest {

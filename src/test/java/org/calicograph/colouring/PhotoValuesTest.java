@@ -13,15 +13,15 @@ import net.jqwik.api.constraints.LongRange;
 import org.calicograph.Golden;
 import org.calicograph.drawing.Picture;
 import org.calicograph.drawing.Pen;
-import org.calicograph.drawing.PngWriter;
-import org.calicograph.drawing.SvgWriter;
+import org.calicograph.drawing.writing.PngWriter;
+import org.calicograph.drawing.writing.SvgWriter;
 import org.calicograph.drawing.Underlay;
 import org.calicograph.fabric.Fabric;
-import org.calicograph.fabric.Photo;
+import org.calicograph.colour.Photo;
 import org.calicograph.geometry.Path;
 import org.calicograph.geometry.Point;
-import org.calicograph.quilt.Block;
-import org.calicograph.quilt.Patch;
+import org.calicograph.patchwork.Block;
+import org.calicograph.patchwork.Patch;
 import org.junit.jupiter.api.Test;
 
 class PhotoValuesTest {

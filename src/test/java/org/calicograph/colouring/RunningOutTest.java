@@ -13,8 +13,8 @@ import org.calicograph.fabric.Stash;
 import org.calicograph.geometry.Region;
 import org.calicograph.measure.Area;
 import org.calicograph.measure.Length;
-import org.calicograph.quilt.Block;
-import org.calicograph.quilt.Patch;
+import org.calicograph.patchwork.Block;
+import org.calicograph.patchwork.Patch;
 import org.junit.jupiter.api.Test;
 
 class RunningOutTest {

@@ -7,8 +7,8 @@ import org.calicograph.fabric.Fabric;
 import org.calicograph.fabric.Role;
 import org.calicograph.geometry.Box;
 import org.calicograph.geometry.Region;
-import org.calicograph.quilt.Block;
-import org.calicograph.quilt.Patch;
+import org.calicograph.patchwork.Block;
+import org.calicograph.patchwork.Patch;
 
 /** Tops of squares for tests. */
 final class Tops {

@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.nio.file.Path;
 import java.util.Map;
 import javafx.scene.input.KeyCode;
-import org.calicograph.desk.study.Variations;
+import org.calicograph.desk.opened.Variations;
 import org.calicograph.drawing.Exhibit;
 import org.calicograph.notebook.Cell;
 import org.calicograph.notebook.Notebook;
@@ -26,7 +26,7 @@ class DeskAtHandTest {
     private Evening trusted(Notebook notebook) throws Exception {
         Path file = folder.resolve("study.json");
         NotebookFile.save(notebook, file);
-        new org.calicograph.desk.study.Trust(folder.resolve("own"), folder.resolve("product")).grant(notebook);
+        new org.calicograph.desk.opened.Trust(folder.resolve("own"), folder.resolve("product")).grant(notebook);
         return Evening.with(folder.resolve("own"), file);
     }
 
@@ -57,7 +57,7 @@ class DeskAtHandTest {
             evening.robot.write("50");
             evening.keys(KeyCode.ENTER);
             evening.until("the range is metric too", () -> evening.words("cell-a1").contains("from 5.08 cm to 30.48 cm"));
-            assertThat(new org.calicograph.desk.study.Preferences(folder.resolve("own")).lengths()).isEqualTo(org.calicograph.measure.Length.System.METRIC);
+            assertThat(new org.calicograph.desk.opened.Preferences(folder.resolve("own")).lengths()).isEqualTo(org.calicograph.measure.Length.System.METRIC);
         }
     }
 
@@ -113,7 +113,7 @@ class DeskAtHandTest {
             evening.robot.write("HarbourLamp");
             evening.keys(KeyCode.ENTER);
             evening.until("it is said where it stands", () -> evening.words("notice-routine").contains("HarbourLamp.java"));
-            assertThat(folder.resolve("stdlib/HarbourLamp.java")).content().contains("import org.calicograph.quilt.Block;").contains("public static Block light(Length side)");
+            assertThat(folder.resolve("stdlib/HarbourLamp.java")).content().contains("import org.calicograph.patchwork.Block;").contains("public static Block light(Length side)");
             assertThat(evening.window.study().notebook().cell("a1").orElseThrow().text()).isEqualTo("int further = 3;\nHarbourLamp.light(inches(6))");
             evening.until("the other cell calls it too", () -> evening.state("a2") instanceof CellState.Done
                     && evening.window.study().notebook().cell("a2").orElseThrow().text().equals("HarbourLamp.light(inches(4)).name()"));

@@ -43,7 +43,7 @@ class DeskByHandTest {
 
     private Evening trusted(Cell... cells) throws Exception {
         Path file = file(cells);
-        new org.calicograph.desk.study.Trust(own(), folder.resolve("product")).grant(NotebookFile.read(file));
+        new org.calicograph.desk.opened.Trust(own(), folder.resolve("product")).grant(NotebookFile.read(file));
         return Evening.with(own(), file);
     }
 

@@ -4,7 +4,7 @@ import java.nio.file.Path;
 import javafx.scene.control.ListView;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.MouseButton;
-import org.calicograph.desk.study.Trust;
+import org.calicograph.desk.opened.Trust;
 import org.calicograph.notebook.Cell;
 import org.calicograph.notebook.Notebook;
 import org.calicograph.notebook.NotebookFile;

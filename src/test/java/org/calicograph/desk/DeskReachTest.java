@@ -9,7 +9,7 @@ import javafx.scene.Node;
 import javafx.scene.Parent;
 import javafx.scene.control.Labeled;
 import javafx.scene.input.KeyCode;
-import org.calicograph.desk.study.Variations;
+import org.calicograph.desk.opened.Variations;
 import org.calicograph.notebook.Cell;
 import org.calicograph.notebook.Notebook;
 import org.calicograph.notebook.NotebookFile;
@@ -30,7 +30,7 @@ class DeskReachTest {
                 Cell.code("a2", "Table.of(\"Tides\", \"day\", \"height\").row(\"Monday\", 3)")), "calm", java.util.Map.of("points", "9"));
         Path file = folder.resolve("study.json");
         NotebookFile.save(notebook, file);
-        new org.calicograph.desk.study.Trust(folder.resolve("own"), folder.resolve("product")).grant(notebook);
+        new org.calicograph.desk.opened.Trust(folder.resolve("own"), folder.resolve("product")).grant(notebook);
         try (Evening evening = Evening.with(folder.resolve("own"), file)) {
             evening.untilDrawn("a2");
             List<Action> actions = evening.window.actions();

@@ -22,9 +22,9 @@ import javafx.scene.layout.StackPane;
 import javafx.stage.Stage;
 import org.calicograph.desk.results.PictureView;
 import org.calicograph.drawing.Picture;
-import org.calicograph.drawing.PngPixels;
+import org.calicograph.drawing.writing.PngPixels;
 import org.calicograph.drawing.View;
-import org.calicograph.fabric.Colour;
+import org.calicograph.colour.Colour;
 import org.calicograph.geometry.Box;
 
 /**

@@ -9,16 +9,16 @@ import java.util.Optional;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
 import org.calicograph.drawing.Exhibit;
-import org.calicograph.drawing.PngPixels;
+import org.calicograph.drawing.writing.PngPixels;
 import org.calicograph.drawing.View;
-import org.calicograph.fabric.Colour;
+import org.calicograph.colour.Colour;
 import org.calicograph.session.CellSource;
 import org.calicograph.session.CellState;
 import org.calicograph.session.Session;
 import org.calicograph.session.SessionListener;
 import org.calicograph.session.SessionOptions;
 import org.calicograph.session.Sketch;
-import org.calicograph.wire.Easel;
+import org.calicograph.wire.PixelFrame;
 import org.calicograph.wire.ExhibitFormat;
 
 /** Where the time of a turned dial goes, stage by stage, without a window. */
@@ -34,7 +34,7 @@ final class DialStages {
     static void say(int patches) throws Exception {
         SessionOptions options = SessionOptions.standard().withCache(Path.of("target/desk-cache").toAbsolutePath()).forDesk();
         LinkedBlockingQueue<Sketch> told = new LinkedBlockingQueue<>();
-        Easel easel = new Easel("a1", 0, WIDTH, HEIGHT, 1, Optional.empty(), Colour.WHITE, Colour.WHITE);
+        PixelFrame easel = new PixelFrame("a1", 0, WIDTH, HEIGHT, 1, Optional.empty(), Colour.WHITE, Colour.WHITE);
         try (Session session = Session.open(List.of(new CellSource("a1", DialRace.code(patches))), Map.of(), options, new SessionListener() {
             @Override
             public void sketched(String cell, Sketch sketch) {

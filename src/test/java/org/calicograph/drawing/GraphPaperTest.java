@@ -7,6 +7,7 @@ import static org.calicograph.measure.Length.inches;
 
 import java.util.List;
 import org.calicograph.Golden;
+import org.calicograph.drawing.writing.SvgWriter;
 import org.calicograph.geometry.Arc;
 import org.calicograph.geometry.Path;
 import org.junit.jupiter.api.Test;

@@ -10,7 +10,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.Arrays;
 import javax.imageio.ImageIO;
-import org.calicograph.fabric.Photo;
+import org.calicograph.colour.Photo;
 import org.junit.jupiter.api.Test;
 
 class PhotoReaderTest {

@@ -3,7 +3,8 @@ package org.calicograph.drawing;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import org.calicograph.fabric.Colour;
+import org.calicograph.colour.Colour;
+import org.calicograph.drawing.writing.PngPixels;
 import org.calicograph.geometry.Box;
 import org.calicograph.geometry.Path;
 import org.calicograph.geometry.Transform;

@@ -2,7 +2,7 @@ package org.calicograph.drawing;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.calicograph.fabric.Colour;
+import org.calicograph.colour.Colour;
 import org.calicograph.geometry.Box;
 import org.calicograph.geometry.Path;
 import org.calicograph.geometry.Point;

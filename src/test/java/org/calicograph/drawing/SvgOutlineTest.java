@@ -10,6 +10,7 @@ import java.util.List;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
+import org.calicograph.drawing.writing.SvgWriter;
 import org.calicograph.geometry.Arc;
 import org.calicograph.geometry.Cubic;
 import org.calicograph.geometry.Path;

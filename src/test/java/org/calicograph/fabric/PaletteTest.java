@@ -8,6 +8,11 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Random;
+import org.calicograph.colour.Colour;
+import org.calicograph.colour.Lab;
+import org.calicograph.colour.Oklab;
+import org.calicograph.colour.Photo;
+import org.calicograph.colour.Swatch;
 import org.junit.jupiter.api.Test;
 
 class PaletteTest {

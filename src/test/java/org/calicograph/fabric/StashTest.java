@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.math.BigDecimal;
+import org.calicograph.colour.Colour;
 import org.calicograph.measure.Area;
 import org.calicograph.measure.Length;
 import org.junit.jupiter.api.Test;

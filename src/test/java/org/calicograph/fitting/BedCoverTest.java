@@ -6,7 +6,7 @@ import static org.calicograph.measure.Length.inches;
 
 import org.calicograph.fabric.Role;
 import org.calicograph.measure.Length;
-import org.calicograph.quilt.Block;
+import org.calicograph.patchwork.Block;
 import org.calicograph.quilt.Quilt;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;

@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.calicograph.measure.Length.inches;
 
 import org.calicograph.measure.Length;
-import org.calicograph.quilt.DesignException;
+import org.calicograph.covering.DesignException;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;

@@ -10,7 +10,7 @@ import java.util.Random;
 import java.util.Set;
 import org.calicograph.Golden;
 import org.calicograph.measure.Length;
-import org.calicograph.quilt.DesignException;
+import org.calicograph.covering.DesignException;
 import org.junit.jupiter.api.Test;
 
 class MotifFitTest {

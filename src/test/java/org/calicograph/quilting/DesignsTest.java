@@ -16,6 +16,11 @@ import org.calicograph.geometry.Region;
 import org.calicograph.geometry.SvgPathData;
 import org.calicograph.measure.Angle;
 import org.calicograph.measure.Length;
+import org.calicograph.stitching.Lockstitch;
+import org.calicograph.stitching.Marking;
+import org.calicograph.stitching.Route;
+import org.calicograph.stitching.Sewing;
+import org.calicograph.stitching.Throat;
 import org.junit.jupiter.api.Test;
 import org.locationtech.jts.geom.Geometry;
 

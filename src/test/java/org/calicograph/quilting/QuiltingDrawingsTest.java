@@ -3,19 +3,21 @@ package org.calicograph.quilting;
 import java.util.ArrayList;
 import java.util.List;
 import org.calicograph.Golden;
+import org.calicograph.colour.Colour;
 import org.calicograph.drawing.Paint;
 import org.calicograph.drawing.Paper;
 import org.calicograph.drawing.Pen;
 import org.calicograph.drawing.Picture;
 import org.calicograph.drawing.Tiling;
-import org.calicograph.fabric.Colour;
 import org.calicograph.fabric.Fabric;
 import org.calicograph.geometry.Box;
 import org.calicograph.geometry.Path;
 import org.calicograph.geometry.Point;
 import org.calicograph.geometry.Region;
 import org.calicograph.measure.Length;
-import org.calicograph.quilt.Block;
+import org.calicograph.patchwork.Block;
+import org.calicograph.stitching.Marking;
+import org.calicograph.stitching.QuiltingPlan;
 import org.junit.jupiter.api.Test;
 
 /** The quilting designs as they are drawn. */

@@ -14,12 +14,12 @@ import org.calicograph.fabric.Role;
 import org.calicograph.fitting.BedCover;
 import org.calicograph.fitting.Mattress;
 import org.calicograph.measure.Length;
-import org.calicograph.quilt.Block;
-import org.calicograph.quilt.DesignException;
-import org.calicograph.quilt.Setting;
+import org.calicograph.patchwork.Block;
+import org.calicograph.covering.DesignException;
+import org.calicograph.setting.Setting;
 import org.calicograph.show.Show;
-import org.calicograph.workshop.pieces.CuttingRules;
-import org.calicograph.workshop.pieces.Piece;
+import org.calicograph.cutting.pieces.CuttingRules;
+import org.calicograph.cutting.pieces.Piece;
 import org.junit.jupiter.api.Test;
 
 class ScalingTest {

@@ -8,7 +8,7 @@ import java.util.Map;
 import org.calicograph.wire.Channel;
 import org.calicograph.wire.Failure;
 import org.calicograph.wire.FromKernel;
-import org.calicograph.wire.Orders;
+import org.calicograph.wire.KernelStart;
 import org.calicograph.wire.ToKernel;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -37,7 +37,7 @@ class KernelsThatMisbehaveTest {
     /** Calls and says it is ready, then answers nothing. */
     static final class Mute {
         public static void main(String[] arguments) throws Exception {
-            Orders orders = Orders.readFrom(System.in);
+            KernelStart orders = KernelStart.readFrom(System.in);
             Channel control = Channel.to(orders.port());
             control.send(new FromKernel.Hello(orders.token(), false, 1));
             Channel.to(orders.port()).send(new FromKernel.Hello(orders.token(), true, 1));
@@ -51,7 +51,7 @@ class KernelsThatMisbehaveTest {
     /** Answers with bytes that are no message. */
     static final class Babbling {
         public static void main(String[] arguments) throws Exception {
-            Orders orders = Orders.readFrom(System.in);
+            KernelStart orders = KernelStart.readFrom(System.in);
             java.net.Socket socket = new java.net.Socket(java.net.InetAddress.getLoopbackAddress(), orders.port());
             new Channel(socket).send(new FromKernel.Hello(orders.token(), false, 1));
             Channel.to(orders.port()).send(new FromKernel.Hello(orders.token(), true, 1));
@@ -64,7 +64,7 @@ class KernelsThatMisbehaveTest {
     /** Speaks well, and ends in the middle of a cell. */
     static final class Fainting {
         public static void main(String[] arguments) throws Exception {
-            Orders orders = Orders.readFrom(System.in);
+            KernelStart orders = KernelStart.readFrom(System.in);
             Channel control = Channel.to(orders.port());
             control.send(new FromKernel.Hello(orders.token(), false, 1));
             Channel.to(orders.port()).send(new FromKernel.Hello(orders.token(), true, 1));
@@ -84,7 +84,7 @@ class KernelsThatMisbehaveTest {
     /** Calls with a token of its own making before the true one. */
     static final class Forging {
         public static void main(String[] arguments) throws Exception {
-            Orders orders = Orders.readFrom(System.in);
+            KernelStart orders = KernelStart.readFrom(System.in);
             Channel forged = Channel.to(orders.port());
             forged.send(new FromKernel.Hello("0".repeat(48), false, 1));
             try {

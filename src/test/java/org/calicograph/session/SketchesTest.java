@@ -7,9 +7,9 @@ import java.util.List;
 import java.util.Optional;
 import org.calicograph.drawing.Exhibit;
 import org.calicograph.drawing.Picture;
-import org.calicograph.fabric.Colour;
+import org.calicograph.colour.Colour;
 import org.calicograph.geometry.Box;
-import org.calicograph.wire.Easel;
+import org.calicograph.wire.PixelFrame;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -19,7 +19,7 @@ class SketchesTest {
 
     private static final String OYSTERS = "int wide = dial(\"wide\", 1, 9, 2);\nPicture oyster(int n) {\n"
             + "    return Picture.of(Region.rectangle(inches(n), inches(2))).filled(Colour.hex(\"#24425c\"));\n}\noyster(wide)";
-    private static final Easel EASEL = new Easel("a1", 0, 60, 40, 1, Optional.empty(), Colour.WHITE, Colour.WHITE);
+    private static final PixelFrame EASEL = new PixelFrame("a1", 0, 60, 40, 1, Optional.empty(), Colour.WHITE, Colour.WHITE);
 
     @TempDir
     static Path cache;
@@ -40,14 +40,14 @@ class SketchesTest {
         studio.put(text).drawAll();
     }
 
-    private static Sketch sketch(String value, Easel... easels) {
+    private static Sketch sketch(String value, PixelFrame... easels) {
         studio.sketches.clear();
         studio.session.setDial("wide", value, List.of(easels));
         studio.await("a sketch", () -> studio.sketches.containsKey("a1"));
         return studio.sketches.get("a1");
     }
 
-    private static void turn(String value, Easel... easels) {
+    private static void turn(String value, PixelFrame... easels) {
         studio.sketches.clear();
         studio.session.setDial("wide", value, List.of(easels));
         Studio.get(studio.session.drawStale());
@@ -94,7 +94,7 @@ class SketchesTest {
 
     @Test
     void a_cell_comes_as_a_value_if_a_picture_has_no_easel_or_an_easel_no_picture_or_something_is_printed() {
-        Easel second = new Easel("a1", 1, 60, 40, 1, Optional.empty(), Colour.WHITE, Colour.WHITE);
+        PixelFrame second = new PixelFrame("a1", 1, 60, 40, 1, Optional.empty(), Colour.WHITE, Colour.WHITE);
         put(OYSTERS.replace("oyster(wide)", "List.of(oyster(wide), oyster(1))"));
         turn("5", EASEL);
         assertThat(studio.sketches).isEmpty();

@@ -12,7 +12,7 @@ import org.calicograph.drafting.Draft;
 import org.calicograph.drawing.Table;
 import org.calicograph.geometry.Point;
 import org.calicograph.measure.Angle;
-import org.calicograph.quilt.Block;
+import org.calicograph.patchwork.Block;
 import org.junit.jupiter.api.Test;
 
 class StarAnglesTest {

@@ -6,12 +6,12 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import org.calicograph.measure.Length;
-import org.calicograph.quilt.Block;
-import org.calicograph.workshop.Foundation;
-import org.calicograph.workshop.StripSets;
-import org.calicograph.workshop.pieces.CuttingRules;
-import org.calicograph.workshop.piecing.Sections;
-import org.calicograph.workshop.piecing.Unit;
+import org.calicograph.patchwork.Block;
+import org.calicograph.piecing.Foundation;
+import org.calicograph.piecing.StripSets;
+import org.calicograph.cutting.pieces.CuttingRules;
+import org.calicograph.seams.Sections;
+import org.calicograph.seams.Unit;
 import org.junit.jupiter.api.Test;
 
 class StdlibFoundationTest {
@@ -54,7 +54,7 @@ class StdlibFoundationTest {
     @Test
     void nine_patches_come_from_strip_sets() {
         Block nine = (Block) CompiledStdlib.call(CompiledStdlib.named("NinePatch"), "block", Length.inches(6));
-        var top = org.calicograph.quilt.Setting.straight(4, 4).of(nine);
+        var top = org.calicograph.setting.Setting.straight(4, 4).of(nine);
         StripSets sets = StripSets.of(top, CuttingRules.INCH);
         assertThat(sets.sets()).hasSize(2);
         assertThat(sets.sets().stream().mapToInt(StripSets.StripSet::times).sum()).isEqualTo(48);

@@ -9,13 +9,13 @@ import org.calicograph.Golden;
 import org.calicograph.drawing.Paint;
 import org.calicograph.drawing.Pen;
 import org.calicograph.drawing.Picture;
-import org.calicograph.fabric.Colour;
+import org.calicograph.colour.Colour;
 import org.calicograph.geometry.Box;
 import org.calicograph.geometry.Path;
 import org.calicograph.geometry.Point;
 import org.calicograph.measure.Length;
 import org.calicograph.quilting.Motif;
-import org.calicograph.quilting.Route;
+import org.calicograph.stitching.Route;
 import org.junit.jupiter.api.Test;
 
 class StdlibMotifsTest {

@@ -9,7 +9,7 @@ import org.calicograph.drawing.Exhibit;
 import org.calicograph.drawing.Paint;
 import org.calicograph.drawing.Picture;
 import org.calicograph.fabric.Cloth;
-import org.calicograph.fabric.Photo;
+import org.calicograph.colour.Photo;
 import org.calicograph.geometry.Box;
 import org.calicograph.geometry.Path;
 import org.calicograph.geometry.Transform;

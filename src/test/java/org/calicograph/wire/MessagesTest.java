@@ -12,7 +12,7 @@ import java.util.Optional;
 import org.calicograph.drawing.Exhibit;
 import org.calicograph.drawing.Picture;
 import org.calicograph.drawing.View;
-import org.calicograph.fabric.Colour;
+import org.calicograph.colour.Colour;
 import org.calicograph.geometry.Box;
 import org.calicograph.measure.Angle;
 import org.calicograph.measure.Length;
@@ -53,7 +53,7 @@ class MessagesTest {
                 new FromKernel.Explained(5, List.of(new Signature("int f()", "about"))),
                 new FromKernel.Browsed(6, new Catalogue(List.of(new Catalogue.Entry("W", "a", "f", List.of(new Catalogue.Routine("int f()", "a", 3)))), List.of()))));
         all.add(new ToKernel.Turn(3, Map.of("d", "3"), List.of("a1"), "/dev/shm/a", List.of(
-                new Easel("a1", 0, 640, 460, 1.5, Optional.of(new View(12, 3, 4)), Colour.WHITE, Colour.BLACK), new Easel("a1", 1, 6, 4, 1, Optional.empty(), Colour.BLACK, Colour.BLACK))));
+                new PixelFrame("a1", 0, 640, 460, 1.5, Optional.of(new View(12, 3, 4)), Colour.WHITE, Colour.BLACK), new PixelFrame("a1", 1, 6, 4, 1, Optional.empty(), Colour.BLACK, Colour.BLACK))));
         all.add(new ToKernel.Check(7, "a1", "int a", List.of("a2"), List.of("int b;")));
         all.add(new FromKernel.Checked(7, List.of(new Problem(PLACE, new Place(3, 9), "no"))));
         all.add(new ToKernel.Deliver(4, List.of("a1")));

@@ -22,14 +22,14 @@ public abstract class CellPane extends VBox {
     private static final PseudoClass CHOSEN = PseudoClass.getPseudoClass("chosen");
 
     protected final String id;
-    protected final Wishes wishes;
+    protected final CellRequests wishes;
     protected final VBox body = new VBox();
     protected final VBox margin = new VBox(12);
     private final Label name;
     private double knownWidth = -2;
     private double knownHeight = -1;
 
-    protected CellPane(String id, Wishes wishes) {
+    protected CellPane(String id, CellRequests wishes) {
         this.id = id;
         this.wishes = wishes;
         getStyleClass().add("cell");

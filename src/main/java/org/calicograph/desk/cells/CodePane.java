@@ -27,7 +27,7 @@ import org.calicograph.notebook.Saved;
 import org.calicograph.session.CellState;
 import org.calicograph.session.Sketch;
 import org.calicograph.wire.Dial;
-import org.calicograph.wire.Easel;
+import org.calicograph.wire.PixelFrame;
 import org.calicograph.wire.Failure;
 import org.calicograph.wire.Place;
 import org.calicograph.wire.Problem;
@@ -50,7 +50,7 @@ public final class CodePane extends CellPane {
     private CellState state = new CellState.Undrawn();
     private boolean saved;
 
-    public CodePane(String id, String text, Wishes wishes) {
+    public CodePane(String id, String text, CellRequests wishes) {
         super(id, wishes);
         getStyleClass().add("code-cell");
         exhibit = new ExhibitPane(wishes::pointedAt);
@@ -120,7 +120,7 @@ public final class CodePane extends CellPane {
     }
 
     /** The frames of its pictures, for a kernel to paint for. */
-    public List<Easel> easels() {
+    public List<PixelFrame> easels() {
         return exhibit.easels(id);
     }
 
@@ -132,7 +132,7 @@ public final class CodePane extends CellPane {
             clock.stop();
         }
         tell();
-        String style = Standing.style(state);
+        String style = CellMark.style(state);
         if (!getStyleClass().contains(style)) {
             getStyleClass().removeIf(s -> s.startsWith("standing-"));
             getStyleClass().add(style);
@@ -141,7 +141,7 @@ public final class CodePane extends CellPane {
 
     private void tell() {
         standing.setText(saved && state instanceof CellState.Undrawn ? "\u25a1  as saved in the file; not drawn here yet"
-                : Standing.words(state, Instant.now()));
+                : CellMark.words(state, Instant.now()));
     }
 
     /** A result from the file, of a cell that is not drawn here. */

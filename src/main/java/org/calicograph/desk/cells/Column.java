@@ -16,7 +16,7 @@ import javafx.scene.layout.VBox;
 import javafx.util.Duration;
 import org.calicograph.notebook.Cell;
 import org.calicograph.notebook.Notebook;
-import org.calicograph.wire.Easel;
+import org.calicograph.wire.PixelFrame;
 
 /** All cells, one beneath another. Those first seen are laid out at once, the others when nothing else is to be done. Editors are made for those near what is seen, when nothing else is to be done. */
 public final class Column extends ScrollPane {
@@ -25,7 +25,7 @@ public final class Column extends ScrollPane {
     private static final int FIRST = 8;
     private static final int BATCH = 3;
 
-    private final Wishes wishes;
+    private final CellRequests wishes;
     private final Consumer<CellPane> made;
     private Notebook order = Notebook.titled("");
     private List<String> ids = List.of();
@@ -36,7 +36,7 @@ public final class Column extends ScrollPane {
     private final PauseTransition idle = new PauseTransition(Duration.millis(40));
 
     /** @param made told of each pane as it is made, to fill it with what is known of its cell */
-    public Column(Wishes wishes, Consumer<CellPane> made) {
+    public Column(CellRequests wishes, Consumer<CellPane> made) {
         this.wishes = wishes;
         this.made = made;
         getStyleClass().add("column");
@@ -156,7 +156,7 @@ public final class Column extends ScrollPane {
     }
 
     /** The frames of all pictures in the column, for a kernel to paint for. */
-    public List<Easel> easels() {
+    public List<PixelFrame> easels() {
         return codes().stream().flatMap(p -> p.easels().stream()).toList();
     }
 

@@ -18,7 +18,7 @@ public final class ProsePane extends CellPane {
     private boolean folded;
     private boolean quiet;
 
-    public ProsePane(String id, String text, Wishes wishes) {
+    public ProsePane(String id, String text, CellRequests wishes) {
         super(id, wishes);
         this.text = text;
         getStyleClass().add("prose-cell");

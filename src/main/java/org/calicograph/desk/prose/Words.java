@@ -7,7 +7,7 @@ import javafx.scene.Parent;
 import javafx.scene.control.Labeled;
 import javafx.scene.text.Text;
 import javafx.scene.text.TextFlow;
-import org.calicograph.desk.study.Finder;
+import org.calicograph.desk.opened.Finder;
 import org.commonmark.node.Code;
 import org.commonmark.node.Emphasis;
 import org.commonmark.node.HardLineBreak;

@@ -10,7 +10,7 @@ import javafx.scene.layout.VBox;
 import org.calicograph.drawing.Exhibit;
 import org.calicograph.drawing.Picture;
 import org.calicograph.session.Sketch;
-import org.calicograph.wire.Easel;
+import org.calicograph.wire.PixelFrame;
 
 /** What a cell's value looks like. A picture that takes another's place keeps its frame, its zoom and the keyboard. */
 public final class ExhibitPane extends VBox {
@@ -81,8 +81,8 @@ public final class ExhibitPane extends VBox {
     }
 
     /** The frames of the pictures that are shown, for a kernel to paint for; none unless all have a size. */
-    public List<Easel> easels(String cell) {
-        List<Easel> easels = new ArrayList<>();
+    public List<PixelFrame> easels(String cell) {
+        List<PixelFrame> easels = new ArrayList<>();
         int pictures = 0;
         for (Node child : getChildren()) {
             if (child instanceof Framed framed) {

@@ -6,13 +6,13 @@ import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Consumer;
 import org.calicograph.drawing.Picture;
 import org.calicograph.geometry.Box;
-import org.calicograph.wire.Easel;
+import org.calicograph.wire.PixelFrame;
 
 /** Paints pictures off the window's thread. Of what one frame asks for, only the newest is painted. */
 final class Painter {
 
     /** What to paint; {@code done} is told the pixels on the painter's thread. */
-    record Request(Picture picture, Box bounds, Easel easel, boolean smooth, Consumer<int[]> done) { }
+    record Request(Picture picture, Box bounds, PixelFrame easel, boolean smooth, Consumer<int[]> done) { }
 
     private static final ExecutorService HAND = Executors.newSingleThreadExecutor(work -> {
         Thread thread = new Thread(work, "calicograph painter");

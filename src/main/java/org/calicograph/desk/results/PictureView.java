@@ -18,11 +18,11 @@ import javafx.scene.paint.Color;
 import javafx.util.Duration;
 import org.calicograph.drawing.Picture;
 import org.calicograph.drawing.View;
-import org.calicograph.fabric.Colour;
+import org.calicograph.colour.Colour;
 import org.calicograph.geometry.Box;
 import org.calicograph.geometry.Point;
 import org.calicograph.session.Sketch;
-import org.calicograph.wire.Easel;
+import org.calicograph.wire.PixelFrame;
 
 /**
  * A picture in a frame. The wheel with Ctrl, or + and -, zooms; dragging or the arrow keys pan; 0 or a
@@ -123,13 +123,13 @@ public final class PictureView extends Region {
     }
 
     /** This frame as a kernel has to know it to paint for it; empty while it has no size. */
-    Optional<Easel> easel(String cell, int part) {
+    Optional<PixelFrame> easel(String cell, int part) {
         double density = density();
         int w = (int) Math.round(across() * density);
         int h = (int) Math.round(down() * density);
         Colour ground = ground();
         Colour paper = ground.equals(PAPER) ? PAPER : DIM_PAPER;
-        return w < 2 || h < 2 ? Optional.empty() : Optional.of(new Easel(cell, part, w, h, density, chosen, ground, paper));
+        return w < 2 || h < 2 ? Optional.empty() : Optional.of(new PixelFrame(cell, part, w, h, density, chosen, ground, paper));
     }
 
     /** The colour that the style sheet gives the frame: that of paper by day, a dark one by night. */
@@ -204,11 +204,11 @@ public final class PictureView extends Region {
     }
 
     private void paint(boolean smooth) {
-        Optional<Easel> easel = easel("", 0);
+        Optional<PixelFrame> easel = easel("", 0);
         if (sketched || easel.isEmpty()) {
             return;
         }
-        Easel to = easel.get();
+        PixelFrame to = easel.get();
         long number = ++asked;
         painter.paint(new Painter.Request(picture, box, to, smooth,
                 pixels -> Platform.runLater(() -> put(pixels, to.width(), to.height(), number))));

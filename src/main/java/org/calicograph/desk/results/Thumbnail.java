@@ -10,8 +10,8 @@ import javafx.scene.image.PixelFormat;
 import javafx.scene.image.WritableImage;
 import org.calicograph.drawing.Picture;
 import org.calicograph.drawing.View;
-import org.calicograph.fabric.Colour;
-import org.calicograph.wire.Easel;
+import org.calicograph.colour.Colour;
+import org.calicograph.wire.PixelFrame;
 
 /** A picture as a small square image. */
 public final class Thumbnail {
@@ -30,7 +30,7 @@ public final class Thumbnail {
         // The fitting leaves a margin that is meant for large frames.
         double wide = side + 2 * MARGIN - 4;
         View view = View.fitting(picture.bounds(), wide, wide).moved(2 - MARGIN, 2 - MARGIN);
-        Easel easel = new Easel("", 0, side, side, 1, Optional.of(view), Colour.WHITE, Colour.WHITE);
+        PixelFrame easel = new PixelFrame("", 0, side, side, 1, Optional.of(view), Colour.WHITE, Colour.WHITE);
         new Painter().paint(new Painter.Request(picture, picture.bounds(), easel, true, pixels -> Platform.runLater(() ->
                 done.accept(new WritableImage(new PixelBuffer<>(side, side, IntBuffer.wrap(pixels), PixelFormat.getIntArgbPreInstance()))))));
     }

@@ -22,7 +22,7 @@ import javafx.scene.layout.GridPane;
 import javafx.scene.layout.VBox;
 import org.calicograph.desk.dials.Writing;
 import org.calicograph.desk.prose.Prose;
-import org.calicograph.desk.study.Variations;
+import org.calicograph.desk.opened.Variations;
 import org.calicograph.wire.Dial;
 
 /** A page of variations in the study's place: a sheet over one or two dials, and the variations kept under names. */
@@ -33,7 +33,7 @@ public final class SheetPage extends BorderPane {
     private static final String NOW = "as it is now";
     private static final String NONE = "one dial only";
 
-    private final Hand hand;
+    private final SheetRequests hand;
     private final ComboBox<String> cell = new ComboBox<>();
     private final ComboBox<String> across = new ComboBox<>();
     private final ComboBox<String> down = new ComboBox<>();
@@ -45,7 +45,7 @@ public final class SheetPage extends BorderPane {
     private final VBox sheet = new VBox(14);
     private Optional<SheetDrawing> drawing = Optional.empty();
 
-    public SheetPage(Hand hand) {
+    public SheetPage(SheetRequests hand) {
         this.hand = hand;
         getStyleClass().add("sheet-page");
         cell.getItems().setAll(hand.cellsWithPictures());

@@ -1,0 +1,153 @@
+package org.calicograph.costing;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.calicograph.cutting.Cutting;
+import org.calicograph.cutting.FabricCut;
+import org.calicograph.drawing.Drawable;
+import org.calicograph.drawing.Exhibit;
+import org.calicograph.drawing.Table;
+import org.calicograph.finishing.Finishing;
+import org.calicograph.measure.Length;
+import org.calicograph.piecing.SewingPlan;
+import org.calicograph.piecing.Stage;
+import org.calicograph.quilt.Quilt;
+import org.calicograph.seams.Unit;
+
+/**
+ * Hours and money for a quilt, each with what it rests on. An estimate: the rates are the maker's own.
+ *
+ * @param work  cutting, sewing, pressing, quilting, binding
+ * @param goods every fabric, backing, batting and thread
+ */
+public record Estimate(String title, Rates rates, List<Work> work, List<Goods> goods) implements Drawable {
+
+    /** @param rate what the hours rest on, in words */
+    public record Work(String what, String amount, String rate, double hours) { }
+
+    /** @param buy how much, in words */
+    public record Goods(String what, String buy, String price, double cost) { }
+
+    public Estimate {
+        work = List.copyOf(work);
+        goods = List.copyOf(goods);
+    }
+
+    public static Estimate of(Quilt quilt) {
+        return of(quilt, Rates.USUAL);
+    }
+
+    public static Estimate of(Quilt quilt, Rates rates) {
+        return of(quilt, Cutting.of(quilt), rates);
+    }
+
+    /** With the rules of a cutting that is there already. */
+    public static Estimate of(Quilt quilt, Cutting cutting, Rates rates) {
+        int pieces = cutting.fabrics().stream().flatMap(f -> f.pieces().stream()).mapToInt(p -> p.count()).sum();
+        long seams = 0;
+        double sewn = 0;
+        for (Stage stage : SewingPlan.of(quilt.title(), quilt.top(), cutting.rules()).stages()) {
+            for (Unit.Sewn s : stage.order().steps()) {
+                seams += (long) stage.count() * s.seams().size();
+                sewn += stage.count() * s.seams().stream().flatMap(List::stream).mapToDouble(l -> l.length()).sum();
+            }
+        }
+        double lines = quilt.top().outline().area().squareInches() / rates.lineSpacing();
+        Finishing finishing = Finishing.of(quilt.width(), quilt.height(), cutting.rules());
+        double binding = finishing.bindingLength().inInches();
+        List<Work> work = List.of(
+                new Work("Cutting", pieces + " pieces", number(rates.secondsPerPiece()) + " s a piece", pieces * rates.secondsPerPiece() / 3600),
+                new Work("Sewing", seams + " seams, " + run(sewn, cutting), number(rates.secondsPerSeam()) + " s a seam and "
+                        + number(rates.inchesPerMinute()) + " in a minute", seams * rates.secondsPerSeam() / 3600 + sewn / rates.inchesPerMinute() / 60),
+                new Work("Pressing", seams + " seams", number(rates.pressingPerSeam()) + " s a seam", seams * rates.pressingPerSeam() / 3600),
+                new Work("Quilting", run(lines, cutting) + " of line", "lines " + number(rates.lineSpacing()) + " in apart, "
+                        + number(rates.quiltingPerMinute()) + " in a minute", lines / rates.quiltingPerMinute() / 60),
+                new Work("Binding", run(binding, cutting), number(rates.bindingPerYard()) + " min a yard", binding / 36 * rates.bindingPerYard() / 60));
+        return new Estimate(quilt.title(), rates, work, goods(quilt, cutting, finishing, sewn + lines + 2 * binding, rates));
+    }
+
+    private static List<Goods> goods(Quilt quilt, Cutting cutting, Finishing finishing, double seams, Rates rates) {
+        boolean metric = cutting.rules().isMetric();
+        double unit = metric ? 1000 / 25.4 : 36;
+        List<Goods> goods = new ArrayList<>();
+        for (FabricCut f : cutting.fabrics()) {
+            goods.add(cloth(f.fabric().name(), f.yardage().toBuy(), rates.priceOf(f.fabric().name()), cutting, rates));
+        }
+        quilt.binding().ifPresent(f -> goods.add(cloth("binding, " + f.name(), finishing.bindingCloth().plus(cutting.rules().reserve()), rates.priceOf(f.name()), cutting, rates)));
+        goods.add(cloth("backing", finishing.backing().total(), rates.priceOf("backing"), cutting, rates));
+        double over = 2 * finishing.how().overage().inInches();
+        double area = (finishing.width().inInches() + over) * (finishing.height().inInches() + over) / unit / unit;
+        goods.add(new Goods("batting", number(area) + (metric ? " square metres" : " square yards"), money(rates.battingPrice(), rates)
+                + (metric ? " a square metre" : " a square yard"), area * rates.battingPrice()));
+        double thread = seams * Rates.THREAD_PER_INCH / unit;
+        long spools = (long) Math.ceil(thread / rates.spool());
+        goods.add(new Goods("thread", spools + (spools == 1 ? " spool" : " spools") + " for " + Math.round(thread) + (metric ? " m" : " yd"),
+                money(rates.threadPrice(), rates) + " a spool of " + number(rates.spool()) + (metric ? " m" : " yd"), spools * rates.threadPrice()));
+        return goods;
+    }
+
+    private static Goods cloth(String what, Length needed, double price, Cutting cutting, Rates rates) {
+        boolean metric = cutting.rules().isMetric();
+        double units = needed.roundedUpTo(cutting.rules().buyingStep()).inInches() / (metric ? 1000 / 25.4 : 36);
+        String buy = metric ? String.format(Locale.ROOT, "%.1f m", units) : eighths(units) + " yd";
+        return new Goods(what, buy, money(price, rates) + (metric ? " a metre" : " a yard"), units * price);
+    }
+
+    /** A number of yards as it is asked for at the counter: {@code 1 3/8}. */
+    private static String eighths(double yards) {
+        String text = Length.inches(yards).toString();
+        return text.substring(0, text.length() - 3);
+    }
+
+    private static String run(double inches, Cutting cutting) {
+        return cutting.rules().isMetric() ? Math.round(inches * 0.0254) + " m" : Math.round(inches / 36) + " yd";
+    }
+
+    private static String number(double value) {
+        return value == Math.rint(value) ? "" + Math.round(value) : String.format(Locale.ROOT, "%.2f", value);
+    }
+
+    private static String money(double value, Rates rates) {
+        return rates.currency() + String.format(Locale.ROOT, "%.2f", value);
+    }
+
+    public double hours() {
+        return work.stream().mapToDouble(Work::hours).sum();
+    }
+
+    /** Goods, and the work if an hour has a price. */
+    public double cost() {
+        return goods.stream().mapToDouble(Goods::cost).sum() + hours() * rates.hour();
+    }
+
+    public Table time() {
+        Table table = Table.of("Time for " + title, "Work", "Amount", "Rests on", "Hours");
+        for (Work w : work) {
+            table = table.row(w.what(), w.amount(), w.rate(), String.format(Locale.ROOT, "%.1f", w.hours()));
+        }
+        return table.row("All", "", "", String.format(Locale.ROOT, "%.1f", hours()));
+    }
+
+    public Table costs() {
+        Table table = Table.of("Cost of " + title, "What", "Buy", "Price", "Cost");
+        for (Goods g : goods) {
+            table = table.row(g.what(), g.buy(), g.price(), money(g.cost(), rates));
+        }
+        if (rates.hour() > 0) {
+            table = table.row("work", String.format(Locale.ROOT, "%.1f hours", hours()), money(rates.hour(), rates) + " an hour", money(hours() * rates.hour(), rates));
+        }
+        return table.row("All", "", "", money(cost(), rates));
+    }
+
+    /** What goes with every estimate. */
+    public String assumptions() {
+        return "An estimate: rates and prices are settings that stand at common practice until you time a block and ask at the shop. "
+                + number(Rates.THREAD_PER_INCH) + " in of thread for an inch of seam.";
+    }
+
+    @Override
+    public Exhibit show() {
+        return Exhibit.several(Exhibit.of(time()), Exhibit.of(costs()), Exhibit.words(assumptions()));
+    }
+}

@@ -1,0 +1,11 @@
+package org.calicograph.covering;
+
+/** A design that can't be sewn as it stands; the message names the thing, the value and the repair. */
+public final class DesignException extends IllegalArgumentException {
+
+    private static final long serialVersionUID = 1L;
+
+    public DesignException(String message) {
+        super(message);
+    }
+}

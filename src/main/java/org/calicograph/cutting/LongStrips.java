@@ -1,0 +1,99 @@
+package org.calicograph.cutting;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import org.calicograph.measure.Area;
+import org.calicograph.measure.Length;
+import org.calicograph.cutting.layout.Blank;
+import org.calicograph.cutting.layout.LengthBound;
+import org.calicograph.cutting.pieces.CutMethod;
+import org.calicograph.cutting.pieces.CuttingRules;
+import org.calicograph.cutting.pieces.Piece;
+
+/**
+ * The blanks of a fabric, those that can be joined from strips across the cloth apart: longer than the
+ * cloth is wide and at least four times as long as wide, so borders, sashing and binding. A print that
+ * must keep its direction is joined only where its length lies across the quilt, and there it must be.
+ *
+ * @param others whatever is not joined
+ * @param strips the long ones, as they would be laid without joins
+ */
+record LongStrips(List<Blank> others, List<Blank> strips, CuttingRules rules) {
+
+    private static final int SLIM = 4;
+
+    static LongStrips of(List<Piece> pieces, boolean directed, CuttingRules rules) {
+        List<Blank> others = new ArrayList<>();
+        List<Blank> strips = new ArrayList<>();
+        for (Piece p : pieces) {
+            for (CutMethod.Run run : p.method().runs(p.count(), rules.usableWidth())) {
+                Blank blank = new Blank(p.letter(), run.across(), run.along(), !directed);
+                (run.pieces() == 1 && p.isCutByRuler() && isLong(blank, rules) ? strips : others).add(blank);
+            }
+        }
+        return new LongStrips(List.copyOf(others), List.copyOf(strips), rules);
+    }
+
+    private static boolean isLong(Blank blank, CuttingRules rules) {
+        Length wide = width(blank);
+        return length(blank).compareTo(rules.usableWidth()) > 0 && length(blank).compareTo(wide.times(SLIM)) >= 0
+                && wide.times(2).compareTo(rules.usableWidth()) <= 0 && (blank.turnable() || blank.across().equals(length(blank)));
+    }
+
+    static Length length(Blank blank) {
+        return Length.max(blank.across(), blank.along());
+    }
+
+    private static Length width(Blank blank) {
+        return Length.min(blank.across(), blank.along());
+    }
+
+    boolean isEmpty() {
+        return strips.isEmpty();
+    }
+
+    /** True if they can't be laid in one length, since the print would be turned. */
+    boolean mustBeJoined() {
+        return strips.stream().anyMatch(b -> !b.turnable());
+    }
+
+    /** Everything, nothing joined. */
+    List<Blank> whole() {
+        List<Blank> all = new ArrayList<>(strips);
+        all.addAll(others);
+        return all;
+    }
+
+    /** The long ones by cut width, widest first, in each the longest first. */
+    List<BorderCloth> cloths() {
+        Map<Length, List<Length>> byWidth = new TreeMap<>(Comparator.reverseOrder());
+        strips.forEach(b -> byWidth.computeIfAbsent(width(b), w -> new ArrayList<>()).add(length(b)));
+        return byWidth.entrySet().stream()
+                .map(e -> new BorderCloth(e.getKey(), e.getValue().stream().sorted(Comparator.reverseOrder()).toList(), rules)).toList();
+    }
+
+    /** Everything, the long ones as strips across the cloth, each named after the pieces that it is for. */
+    List<Blank> joined(BorderCloth.Way way) {
+        List<Blank> all = new ArrayList<>();
+        for (BorderCloth cloth : cloths()) {
+            String name = String.join("+", strips.stream().filter(b -> width(b).equals(cloth.width())).map(Blank::name).distinct().toList());
+            cloth.joined(way).strips().forEach(used -> all.add(new Blank(name,
+                    Length.min(rules.usableWidth(), used.roundedUpTo(rules.rulerStep())), cloth.width(), !mustBeJoined())));
+        }
+        all.addAll(others);
+        return all;
+    }
+
+    /** A length that no layout goes below, however the long ones are joined; it can't fall when a piece is added. */
+    LengthBound leastJoined(BorderCloth.Way way) {
+        double area = others.stream().mapToDouble(b -> b.area().squareInches()).sum();
+        for (BorderCloth cloth : cloths()) {
+            area += Area.of(cloth.width(), cloth.leastJoined(way)).squareInches();
+        }
+        LengthBound byArea = new LengthBound(Length.inches(area / rules.usableWidth().inInches() * (1 - 1e-9)), "area over width");
+        return others.isEmpty() ? byArea : LengthBound.longer(byArea, LengthBound.of(rules.usableWidth(), others));
+    }
+}

@@ -1,0 +1,96 @@
+package org.calicograph.cutting.layout;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Function;
+import org.calicograph.drawing.Paint;
+import org.calicograph.drawing.Pen;
+import org.calicograph.drawing.Picture;
+import org.calicograph.colour.Colour;
+import org.calicograph.geometry.Box;
+import org.calicograph.geometry.Line;
+import org.calicograph.geometry.Path;
+import org.calicograph.geometry.Point;
+import org.calicograph.measure.Length;
+
+/** How a layout looks: the cloth at full size, blanks lettered, the cuts across it numbered. */
+public final class LayoutPicture {
+
+    private static final Colour INK = Colour.hex("#2b2b2b");
+    private static final Colour OFFCUT = Colour.hex("#eceae5");
+    private static final Pen CUT = Pen.of(Colour.hex("#5b5852"), 0.06);
+    private static final Pen PART = Pen.of(Colour.hex("#5b5852"), 0.04);
+    /** The height of the type, as a share of the longer side. */
+    private static final double TYPE = 1.0 / 48;
+
+    private LayoutPicture() { }
+
+    /** @param text how lengths are written */
+    public static Picture of(Layout layout, Colour cloth, Function<Length, String> text) {
+        return of(layout, cloth, text, blank -> List.of());
+    }
+
+    /** @param within the cuts that part a blank into pieces, in its own coordinates in inches, not turned */
+    public static Picture of(Layout layout, Colour cloth, Function<Length, String> text, Function<Blank, List<Line>> within) {
+        double width = layout.width().inInches();
+        double length = layout.length().inInches();
+        double type = Math.max(0.8, TYPE * Math.max(width, length));
+        List<Picture> parts = new ArrayList<>();
+        parts.add(box(new Box(0, 0, width, length)).filled(OFFCUT).outlined(CUT));
+        Colour pale = cloth.mixed(Colour.WHITE, 0.25);
+        for (Layout.Spot s : layout.spots()) {
+            Box b = new Box(s.x().inInches(), s.y().inInches(), s.x().plus(s.taken().across()).inInches(),
+                    s.y().plus(s.taken().along()).inInches());
+            parts.add(box(b).filled(pale).outlined(CUT));
+            for (Line cut : within.apply(s.taken().blank())) {
+                parts.add(Picture.of(Path.through(corner(b, cut.from(), s), corner(b, cut.to(), s))).outlined(PART));
+            }
+            letter(s.taken().blank().name(), b, pale, type, parts);
+        }
+        rows(layout, width, type, text, parts);
+        parts.add(new Picture.Lettering(text.apply(layout.width()) + " usable width", new Point(0, -0.5 * type), type, Picture.Anchor.START,
+                Picture.Weight.REGULAR, INK));
+        return margined(parts, type);
+    }
+
+    /** With bare paper all round, so that no words touch the picture's edge. */
+    static Picture margined(List<Picture> parts, double type) {
+        Picture whole = Picture.group(parts);
+        Picture.Shape room = box(whole.bounds().grownBy(0.6 * type)).outlined(Pen.NONE);
+        return Picture.group(room, whole);
+    }
+
+    private static Point corner(Box b, Point at, Layout.Spot spot) {
+        return spot.taken().turned() ? new Point(b.left() + at.y(), b.top() + at.x()) : new Point(b.left() + at.x(), b.top() + at.y());
+    }
+
+    private static Picture.Shape box(Box b) {
+        return new Picture.Shape(List.of(Path.rectangle(b)), Paint.NONE, CUT);
+    }
+
+    private static void letter(String name, Box b, Colour ground, double type, List<Picture> into) {
+        double size = Math.min(type * 1.2, Math.min(b.height() * 0.6, b.width() * 0.8 / Math.max(1, name.length() * 0.75)));
+        if (size >= 0.35) {
+            Colour ink = ground.red() * 0.3 + ground.green() * 0.6 + ground.blue() * 0.1 > 0.5 ? INK : Colour.WHITE;
+            into.add(new Picture.Lettering(name, b.centre().plus(0, size * 0.35), size, Picture.Anchor.MIDDLE, Picture.Weight.REGULAR, ink));
+        }
+    }
+
+    /** The widths of the strips that are cut across first, beside the cloth. */
+    private static void rows(Layout layout, double width, double type, Function<Length, String> text, List<Picture> into) {
+        List<Panel> rows = layout.panel() instanceof Panel.Rows r ? r.parts() : List.of(layout.panel());
+        double y = 0;
+        double free = 0;
+        int number = 1;
+        for (Panel row : rows) {
+            double h = row.along().inInches();
+            double middle = Math.max(y + h / 2, free + type * 0.6);
+            String what = number++ + ": " + text.apply(row.along());
+            into.add(new Picture.Lettering(what, new Point(width + 0.7 * type, middle + type * 0.35), type, Picture.Anchor.START,
+                    Picture.Weight.REGULAR, INK));
+            free = middle + type * 0.6;
+            y += h;
+        }
+    }
+
+}

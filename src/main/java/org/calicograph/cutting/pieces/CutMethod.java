@@ -1,0 +1,143 @@
+package org.calicograph.cutting.pieces;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.calicograph.geometry.Line;
+import org.calicograph.geometry.Point;
+import org.calicograph.measure.Length;
+
+/** How a piece is cut: with a ruler and a rotary cutter, or by a template. */
+public sealed interface CutMethod {
+
+    /** The name of the shape. */
+    String shape();
+
+    List<Dimension> dimensions();
+
+    /** The step after the strip or blank is cut, in plain words. */
+    String instruction();
+
+    /** The rectangles that so many pieces are cut from, each at most as wide as the cloth. */
+    List<Run> runs(int pieces, Length width);
+
+    /** The cuts that part such a rectangle into pieces, from its left end in its own coordinates; none for a whole one. */
+    default List<Line> cutsWithin(Run run) {
+        return List.of();
+    }
+
+    /**
+     * A rectangle to cut from cloth.
+     *
+     * @param pieces how many pieces it gives
+     */
+    record Run(Length across, Length along, int pieces) { }
+
+    /**
+     * Rectangles that give a fixed number of pieces each: squares, rectangles, triangles from squares.
+     *
+     * @param pieces per rectangle
+     */
+    record Blanks(String shape, List<Dimension> dimensions, String instruction, Length across, Length along, int pieces)
+            implements CutMethod {
+        @Override
+        public List<Run> runs(int wanted, Length width) {
+            int blanks = (wanted + pieces - 1) / pieces;
+            return java.util.Collections.nCopies(blanks, new Run(across, along, pieces));
+        }
+
+        @Override
+        public List<Line> cutsWithin(Run run) {
+            double w = run.across().inInches();
+            double h = run.along().inInches();
+            Line down = new Line(new Point(0, 0), new Point(w, h));
+            return pieces == 1 ? List.of() : pieces == 2 ? List.of(down) : List.of(down, new Line(new Point(0, h), new Point(w, 0)));
+        }
+    }
+
+    /**
+     * Strips cut across at an angle; pieces lie head to tail.
+     *
+     * @param strip  its width
+     * @param first  the length that the first piece takes
+     * @param each   the length that every further piece adds
+     * @param lean   how far every slanted cut goes along the strip on its way across
+     * @param back   the same for every second cut where pieces lie head to tail; below 0 where it leans the other way
+     */
+    record Strips(String shape, List<Dimension> dimensions, String instruction, Length strip, Length first, Length each, Length lean,
+                  Length back)
+            implements CutMethod {
+        @Override
+        public List<Run> runs(int wanted, Length width) {
+            if (first.compareTo(width) > 0) {
+                return java.util.Collections.nCopies(wanted, new Run(strip, first, 1));
+            }
+            int per = 1 + (int) (width.minus(first).units() / each.units());
+            List<Run> runs = new ArrayList<>();
+            for (int left = wanted; left > 0; left -= per) {
+                int n = Math.min(per, left);
+                runs.add(new Run(first.plus(each.times((long) n - 1)), strip, n));
+            }
+            return List.copyOf(runs);
+        }
+
+        @Override
+        public List<Line> cutsWithin(Run run) {
+            double h = strip.inInches();
+            boolean upright = run.across().equals(strip) && !run.along().equals(strip);
+            boolean headToTail = !lean.equals(back);
+            // An even number has the same slant at both ends: begun, turned about, with the lesser one it takes no more than its run.
+            boolean turned = headToTail && back.negated().compareTo(lean) < 0;
+            Length begun = turned ? back.negated() : lean;
+            Length other = turned ? lean.negated() : back;
+            double from = turned ? 0 : h;
+            List<Line> cuts = new ArrayList<>();
+            for (int i = 0; i <= run.pieces(); i++) {
+                boolean second = headToTail && i % 2 == 1;
+                double foot = each.inInches() * i + (second ? first.minus(each).inInches() : 0);
+                double head = foot + (second ? other : begun).inInches();
+                cuts.add(upright ? new Line(new Point(from, foot), new Point(h - from, head)) : new Line(new Point(foot, from), new Point(head, h - from)));
+            }
+            return List.copyOf(cuts);
+        }
+    }
+
+    /**
+     * A template; each piece is laid in a rectangle of its own.
+     *
+     * @param reason why no ruler cut does
+     */
+    record Template(String shape, List<Dimension> dimensions, String reason, Length across, Length along) implements CutMethod {
+        @Override
+        public String instruction() {
+            return "Cut by template: " + reason + ".";
+        }
+
+        @Override
+        public List<Run> runs(int wanted, Length width) {
+            return java.util.Collections.nCopies(wanted, new Run(across, along, 1));
+        }
+    }
+
+    /**
+     * A shape that is laid on a ground: cut by template with an allowance that is turned under.
+     *
+     * @param turnUnder the allowance, which is no seam; nothing where raw edges are fused
+     */
+    record Laid(String shape, Length turnUnder, Length across, Length along) implements CutMethod {
+        @Override
+        public List<Dimension> dimensions() {
+            return List.of();
+        }
+
+        @Override
+        public String instruction() {
+            return turnUnder.isZero() ? "Cut by template along the line itself, and lay it on the ground."
+                    : "Cut by template, " + turnUnder + " outside the line; turn that under when it is laid on the ground.";
+        }
+
+        @Override
+        public List<Run> runs(int wanted, Length width) {
+            return java.util.Collections.nCopies(wanted, new Run(across, along, 1));
+        }
+    }
+}

@@ -1,0 +1,35 @@
+package org.calicograph.cutting.pieces;
+
+import org.calicograph.measure.Cut;
+import org.calicograph.measure.Length;
+
+/**
+ * A cut size: its exact value, and the ruler's line that is cut along.
+ *
+ * @param name  what is measured, such as 'square' or 'strip'
+ * @param exact the size from geometry
+ * @param ruler the line cut along
+ */
+public record Dimension(String name, Cut exact, Cut ruler) {
+
+    /** A size that is cut large and trimmed: up to the next line. */
+    static Dimension large(String name, Length exact, CuttingRules rules) {
+        // Exact sizes come from doubles; a thousandth of a millimetre is no reason for another line.
+        return new Dimension(name, new Cut(exact), new Cut(exact.minus(Length.mm(0.001)).roundedUpTo(rules.rulerStep())));
+    }
+
+    /** A size that is sewn as it is cut: the nearest line, of half a step. */
+    static Dimension exactly(String name, Length exact, CuttingRules rules) {
+        return new Dimension(name, new Cut(exact), new Cut(exact.roundedTo(rules.rulerStep().half())));
+    }
+
+    /** True if the line is near enough: within the rules' distance, or a five-hundredth of the size, which can be eased. */
+    boolean isNear(CuttingRules rules) {
+        return ruler.length().minus(exact.length()).abs().compareTo(Length.max(rules.near(), exact.length().dividedBy(500))) <= 0;
+    }
+
+    /** How much larger the ruler's line is than the exact size; below 0 if it is smaller. */
+    public Length rounding() {
+        return ruler.length().minus(exact.length());
+    }
+}

@@ -1,0 +1,78 @@
+package org.calicograph.cutting.pieces;
+
+import java.util.List;
+import org.calicograph.fabric.Fabric;
+import org.calicograph.geometry.Region;
+import org.calicograph.geometry.Transform;
+import org.calicograph.measure.Area;
+import org.calicograph.measure.Length;
+import org.calicograph.seams.Notch;
+
+/**
+ * Congruent patches of one fabric, cut alike.
+ *
+ * @param letter   what it is called in the instructions
+ * @param finished the finished shape, grain along the axes, top left corner at the origin
+ * @param method   how it is cut
+ * @param patches  the ids of the patches, in the quilt's order
+ * @param notches  marks on its curved edges that its neighbours have too, as round the first of its patches
+ */
+public record Piece(String letter, Fabric fabric, Region finished, CutMethod method, List<String> patches, List<Notch> notches) {
+
+    public Piece {
+        patches = List.copyOf(patches);
+        notches = List.copyOf(notches);
+    }
+
+    public int count() {
+        return patches.size();
+    }
+
+    /** True if no template is needed. */
+    public boolean isCutByRuler() {
+        return !(method instanceof CutMethod.Template || method instanceof CutMethod.Laid);
+    }
+
+    /** The cutting line, with the seam allowance on; a shape to be laid on a ground has its own allowance instead. */
+    public Region cutOutline(Length seam) {
+        if (method instanceof CutMethod.Laid laid) {
+            return laid.turnUnder().isZero() ? finished : CutOutline.turned(finished, laid.turnUnder());
+        }
+        return CutOutline.of(finished, seam);
+    }
+
+    /** True if one template serves both, grain and notches too. */
+    public boolean hasShapeOf(Piece other) {
+        return Outline.of(finished.outer()).equals(Outline.of(other.finished.outer())) && isMarkedLike(other);
+    }
+
+    /** True if the other's template, turned over, serves for this. */
+    public boolean isMirrorOf(Piece other) {
+        return Outline.of(finished.outer()).equals(Outline.of(other.finished.outer().transformed(Transform.mirrorAcross(0)))) && isMarkedLike(other);
+    }
+
+    /** The notches of shapes that are alike lie alike if they are as far from the middle. */
+    private boolean isMarkedLike(Piece other) {
+        double[] own = reaches();
+        double[] others = other.reaches();
+        boolean alike = own.length == others.length;
+        for (int i = 0; alike && i < own.length; i++) {
+            alike = Math.abs(own[i] - others[i]) < 0.005;
+        }
+        return alike;
+    }
+
+    private double[] reaches() {
+        return notches.stream().mapToDouble(n -> n.at().distance(finished.centroid())).sorted().toArray();
+    }
+
+    /** The finished area of all of them. */
+    public Area sewn() {
+        return finished.area().times(count());
+    }
+
+    /** Finished width and height of what it fills, in words: {@code 3 x 3 in}. */
+    public String size(CuttingRules rules) {
+        return rules.exact(Length.inches(finished.bounds().width())) + " x " + rules.exact(Length.inches(finished.bounds().height()));
+    }
+}

@@ -1,0 +1,28 @@
+package org.calicograph.kernel;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.calicograph.drawing.Exhibit;
+
+/** A cell in the kernel. */
+final class KernelCell {
+
+    /** What a cell has come to, where only a sketch of it has been told. */
+    record Owed(Exhibit exhibit, String kind, long nanos) { }
+
+    final String text;
+    final List<Piece> pieces = new ArrayList<>();
+    /** True if every piece has been compiled, so that they can be run again. */
+    boolean complete;
+    Optional<Owed> owed = Optional.empty();
+
+    KernelCell(String text) {
+        this.text = text;
+    }
+
+    /** How many letters its pieces have printed. */
+    int printed() {
+        return pieces.stream().mapToInt(p -> p.output.length()).sum();
+    }
+}

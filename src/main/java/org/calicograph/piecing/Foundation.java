@@ -1,0 +1,121 @@
+package org.calicograph.piecing;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.calicograph.drawing.Drawable;
+import org.calicograph.drawing.Exhibit;
+import org.calicograph.drawing.Paint;
+import org.calicograph.drawing.Paper;
+import org.calicograph.drawing.Pen;
+import org.calicograph.drawing.Picture;
+import org.calicograph.drawing.Tiling;
+import org.calicograph.colour.Colour;
+import org.calicograph.geometry.Box;
+import org.calicograph.geometry.Polygons;
+import org.calicograph.geometry.Region;
+import org.calicograph.geometry.Transform;
+import org.calicograph.measure.Length;
+import org.calicograph.patchwork.Block;
+import org.calicograph.cutting.pieces.CutOutline;
+import org.calicograph.seams.AssemblyOrder;
+import org.calicograph.seams.Sections;
+import org.calicograph.seams.Unit;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.operation.overlayng.OverlayNG;
+import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
+
+/**
+ * Foundation patterns of a block: sections lettered, patches numbered in the order of sewing, all
+ * mirrored, since cloth is sewn to the back of the pattern.
+ *
+ * @param sections A first
+ */
+public record Foundation(Block block, Length seam, List<Sections.Section> sections) implements Drawable {
+
+    private static final double ROW = 7;
+    private static final double GAP = 0.25;
+
+    public Foundation {
+        sections = List.copyOf(sections);
+    }
+
+    /** @throws IllegalArgumentException naming the seam, if the block has other than straight seams */
+    public static Foundation of(Block block) {
+        return of(block, Length.inches(1, 4));
+    }
+
+    public static Foundation of(Block block, Length seam) {
+        return new Foundation(block, seam, Sections.of(AssemblyOrder.of(block)));
+    }
+
+    /** The outline of a section. */
+    static Region outline(Sections.Section section) {
+        Geometry all = Polygons.of(section.patches().get(0).shape(), Region.ACCURACY);
+        for (Unit.Single s : section.patches().subList(1, section.patches().size())) {
+            all = OverlayNGRobust.overlay(all, Polygons.of(s.shape(), Region.ACCURACY), OverlayNG.UNION);
+        }
+        return Polygons.regions(all).get(0);
+    }
+
+    /** One section at full size, mirrored, with its seam allowance around. */
+    public Picture pattern(int index) {
+        Sections.Section section = sections.get(index);
+        Pen line = Pen.of(Colour.BLACK, 0.012);
+        List<Picture> parts = new ArrayList<>();
+        parts.add(new Picture.Shape(CutOutline.of(outline(section), seam).paths(), Paint.NONE, line.dashed(0.08, 0.05)));
+        int number = 1;
+        for (Unit.Single s : section.patches()) {
+            parts.add(new Picture.Shape(mirrored(s.shape()).paths(), Paint.NONE, line));
+            double room = Math.min(s.shape().bounds().width(), s.shape().bounds().height());
+            double size = Math.max(0.07, Math.min(0.2, room / 4));
+            parts.add(Picture.text(letter(index) + number++, mirrored(s.shape()).inside().plus(0, size * 0.35), size));
+        }
+        parts.set(0, parts.get(0).transformed(Transform.mirrorAcross(0)));
+        Picture all = Picture.group(parts);
+        Box box = all.bounds();
+        return all.moved(-box.left(), -box.top());
+    }
+
+    private static Region mirrored(Region shape) {
+        return shape.transformed(Transform.mirrorAcross(0));
+    }
+
+    private static String letter(int index) {
+        return (index < 26 ? "" : letter(index / 26 - 1)) + (char) ('A' + index % 26);
+    }
+
+    /** Every section beside the next, in rows as wide as the widest or 7 in. */
+    public Picture picture() {
+        double widest = ROW;
+        for (int i = 0; i < sections.size(); i++) {
+            widest = Math.max(widest, pattern(i).bounds().width());
+        }
+        List<Picture> placed = new ArrayList<>();
+        double x = 0;
+        double y = 0;
+        double row = 0;
+        for (int i = 0; i < sections.size(); i++) {
+            Picture p = pattern(i);
+            if (x > 0 && x + p.bounds().width() > widest + 1e-9) {
+                x = 0;
+                y += row + GAP;
+                row = 0;
+            }
+            placed.add(p.moved(x, y));
+            x += p.bounds().width() + GAP;
+            row = Math.max(row, p.bounds().height());
+        }
+        return Picture.group(placed);
+    }
+
+    /** At full size on paper, tiled. */
+    public List<Picture> pages(Paper paper) {
+        return Tiling.on(paper).pages("Foundation: " + block.name(), picture());
+    }
+
+    @Override
+    public Exhibit show() {
+        return Exhibit.of(picture(), block.name() + " in " + sections.size() + (sections.size() == 1 ? " section" : " sections")
+                + ", mirrored; sew in the order of the numbers, then join the sections as the sewing plan shows");
+    }
+}

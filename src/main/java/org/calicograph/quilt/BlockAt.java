@@ -1,8 +1,0 @@
-package org.calicograph.quilt;
-
-/** Which block stands where in a setting: column and row count from 0 at the top left. */
-@FunctionalInterface
-public interface BlockAt {
-
-    Patchwork at(int column, int row);
-}

@@ -1,0 +1,110 @@
+package org.calicograph.desk.opened;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.calicograph.notebook.Cell;
+import org.calicograph.notebook.Notebook;
+import org.calicograph.notebook.NotebookFile;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class StudyFilesTest {
+
+    @TempDir
+    Path folder;
+
+    private final Notebook ropewalk = Notebook.titled("Ropewalk", Cell.code("a1", "6 * 7"));
+
+    @Test
+    void a_file_that_somebody_else_writes_is_noticed_once() throws Exception {
+        OpenFile file = OpenFile.at(folder.resolve("ropewalk.json"));
+        file.save(ropewalk);
+        assertThat(file.isChangedElsewhere()).isFalse();
+        OpenFile.at(file.path()).save(ropewalk.withTitle("Rope"));
+        assertThat(file.isChangedElsewhere()).isTrue();
+        file.overlook();
+        assertThat(file.isChangedElsewhere()).isFalse();
+        assertThat(file.read().title()).isEqualTo("Rope");
+        assertThat(file.name()).isEqualTo("ropewalk");
+    }
+
+    @Test
+    void work_left_by_a_window_that_is_gone_is_found_and_that_of_a_living_one_is_not() throws Exception {
+        Recovery here = Recovery.beside(folder.resolve("ropewalk.json"));
+        here.keep(ropewalk);
+        assertThat(here.find()).isEmpty();
+        here.clear();
+        assertThat(folder).isEmptyDirectory();
+
+        Process gone = new ProcessBuilder(Path.of(System.getProperty("java.home"), "bin", "java").toString(), "-version").start();
+        gone.waitFor();
+        here.of(gone.pid()).keep(ropewalk);
+        Recovery.Left left = here.find().orElseThrow();
+        assertThat(left.read()).isEqualTo(ropewalk);
+        left.discard();
+        assertThat(here.find()).isEmpty();
+    }
+
+    @Test
+    void trust_goes_with_the_code_as_it_stands() {
+        Trust trust = new Trust(folder.resolve("own"), folder.resolve("product"));
+        Path elsewhere = folder.resolve("from-a-friend.json");
+        assertThat(trust.holds(ropewalk, elsewhere)).isFalse();
+        trust.grant(ropewalk);
+        assertThat(trust.holds(ropewalk, elsewhere)).isTrue();
+        assertThat(trust.holds(ropewalk.withTitle("Another title"), elsewhere)).isTrue();
+        assertThat(trust.holds(ropewalk.withText("a1", "6 * 8"), elsewhere)).isFalse();
+    }
+
+    @Test
+    void prose_alone_needs_no_trust() {
+        Trust trust = new Trust(folder.resolve("own"), folder.resolve("product"));
+        assertThat(trust.holds(Notebook.titled("Words", Cell.prose("a1", "only")), folder.resolve("x.json"))).isTrue();
+    }
+
+    @Test
+    void every_notebook_of_the_product_is_trusted_in_its_place_as_long_as_its_code_is_what_was_shipped() throws Exception {
+        Path product = Path.of("notebooks").toAbsolutePath();
+        Trust trust = new Trust(folder.resolve("own"), product);
+        try (var files = Files.list(product)) {
+            for (Path each : files.filter(f -> f.toString().endsWith(".json")).toList()) {
+                Notebook shipped = NotebookFile.read(each);
+                assertThat(trust.holds(shipped, each)).as(each.toString()).isTrue();
+                String code = shipped.cells().stream().filter(c -> c instanceof Cell.Code).findFirst().orElseThrow().id();
+                assertThat(trust.holds(shipped.withText(code, "1 + 1"), each)).as("changed: " + each).isFalse();
+                assertThat(trust.holds(shipped, folder.resolve(each.getFileName()))).as("a copy of " + each).isFalse();
+            }
+        }
+        assertThat(trust.holds(ropewalk, product.resolve("ropewalk-by-somebody.json"))).as("added to the folder").isFalse();
+    }
+
+    @Test
+    void routines_beside_a_study_are_trusted_with_it_and_asked_for_again_when_they_change() throws Exception {
+        Trust trust = new Trust(folder.resolve("own"), folder.resolve("product"));
+        Path study = folder.resolve("ropewalk.json");
+        trust.grant(ropewalk, study);
+        Files.createDirectories(folder.resolve("stdlib"));
+        Files.writeString(folder.resolve("stdlib/Star.java"), "class Star { }");
+        assertThat(trust.holds(ropewalk, study)).isFalse();
+        trust.grant(ropewalk, study);
+        assertThat(trust.holds(ropewalk, study)).isTrue();
+        Files.writeString(folder.resolve("stdlib/Star.java"), "class Star { int x; }");
+        assertThat(trust.holds(ropewalk, study)).isFalse();
+        assertThat(trust.holds(Notebook.titled("Words", Cell.prose("a1", "only")), study)).isFalse();
+    }
+
+    @Test
+    void the_latest_study_stands_first_among_the_recent_ones() throws Exception {
+        Recents recents = new Recents(folder.resolve("own"));
+        Path a = Files.createFile(folder.resolve("a.json"));
+        Path b = Files.createFile(folder.resolve("b.json"));
+        recents.add(a);
+        recents.add(b);
+        recents.add(a);
+        assertThat(recents.list()).containsExactly(a, b);
+        Files.delete(a);
+        assertThat(recents.list()).containsExactly(b);
+    }
+}

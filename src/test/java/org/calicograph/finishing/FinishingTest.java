@@ -1,0 +1,148 @@
+package org.calicograph.finishing;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.Map;
+import org.assertj.core.api.SoftAssertions;
+import org.calicograph.cutting.Figures;
+import org.calicograph.drawing.Table;
+import org.calicograph.measure.Length;
+import org.calicograph.finishing.Finishing.Assumptions;
+import org.calicograph.cutting.pieces.CuttingRules;
+import org.junit.jupiter.api.Test;
+
+class FinishingTest {
+
+    private static Finishing of(String width, String height, CuttingRules rules, Assumptions how) {
+        return Finishing.of(Length.parse(width), Length.parse(height), rules).with(how);
+    }
+
+    private static Assumptions binding(String strip, String extra, String join) {
+        return new Assumptions(Length.inches(4), Length.parse(strip), Length.parse(extra), Length.parse(join), Length.inches(9));
+    }
+
+    @Test
+    void binding_strips_agree_with_published_examples() {
+        SoftAssertions soft = new SoftAssertions();
+        for (Map<String, String> row : Figures.of("binding_examples")) {
+            Length usable = row.get("usable_width").isBlank() ? Length.inches(40) : Length.parse(row.get("usable_width"));
+            Finishing f = of(row.get("quilt_w"), row.get("quilt_l"), CuttingRules.INCH.usableWidth(usable),
+                    binding(row.get("strip_width"), row.get("extra_in"), "0"));
+            soft.assertThat(f.bindingLength()).as(row.toString()).isEqualTo(Length.parse(row.get("total_length_computed")));
+            if (!row.get("published_strips").isBlank()) {
+                soft.assertThat(f.bindingStrips()).as(row.toString()).isEqualTo(Integer.parseInt(row.get("published_strips")));
+            }
+        }
+        soft.assertAll();
+    }
+
+    /** A forum answer gives 26 1/2 in for 11 strips of 2 1/2 in, and says that 3/4 yd (27 in) will do. */
+    @Test
+    void eleven_strips_do_not_come_from_three_quarters_of_a_yard() {
+        Finishing f = of("96", "110", CuttingRules.INCH, binding("2 1/2", "12", "0"));
+        assertThat(f.bindingStrips()).isEqualTo(11);
+        assertThat(f.bindingCloth()).isEqualTo(Length.inches("27 1/2")).isGreaterThan(Length.yards(0.75));
+    }
+
+    /** Published squares for bias binding lie between the least square and three inches more. */
+    @Test
+    void bias_squares_agree_with_published_charts() {
+        SoftAssertions soft = new SoftAssertions();
+        for (Map<String, String> row : Figures.of("bias_square_needed")) {
+            double length = Double.parseDouble(row.get("length_in"));
+            Finishing f = Finishing.of(Length.inches(length / 4), Length.inches(length / 4), CuttingRules.INCH)
+                    .with(binding(row.get("bias_width_in"), "0", "0"));
+            double published = Double.parseDouble(row.get("published_square_in"));
+            soft.assertThat(f.biasSquareLeast().inInches()).as(row.toString()).isBetween(published - 3, published + 0.01);
+            soft.assertThat(f.biasSquare().inInches()).as(row.toString()).isCloseTo(published, within(2.01));
+        }
+        soft.assertAll();
+    }
+
+    /** Forum example: 59 x 72 in from 44 in cloth without overage: two lengths of 72 in; across, two of 59 in do. */
+    @Test
+    void the_better_way_round_is_chosen_for_the_backing() {
+        Assumptions bare = new Assumptions(Length.ZERO, Length.inches("2 1/2"), Length.inches(12), Length.ZERO, Length.inches(9));
+        Finishing f = of("59", "72", CuttingRules.INCH.usableWidth(Length.inches(44)), bare);
+        assertThat(f.backing(true).total()).isEqualTo(Length.inches(144));
+        assertThat(f.backing()).isEqualTo(new Finishing.Backing(false, 2, Length.inches(59)));
+    }
+
+    /** Worked example: a 66 in quilt with 8 in overage takes two widths of 74 in, 148 in, 4 1/4 yd to the next quarter. */
+    @Test
+    void two_widths_of_a_quilt_and_its_overage() {
+        Finishing f = of("70", "66", CuttingRules.INCH, Assumptions.USUAL);
+        assertThat(f.backing(true).total()).isEqualTo(Length.inches(148));
+        assertThat(f.backing(true).total().roundedUpTo(Length.inches(9))).isEqualTo(Length.yards(4.25));
+    }
+
+    @Test
+    void the_batting_covers_the_quilt_and_its_overage() {
+        assertThat(of("60", "72", CuttingRules.INCH, Assumptions.USUAL).batting().orElseThrow().name()).isEqualTo("twin");
+        assertThat(of("118", "118", CuttingRules.INCH, Assumptions.USUAL).batting()).isEmpty();
+    }
+
+    /** Sizes as several shops and magazines print them: ours is never larger than a printed one, nor more than 6 x 8 in smaller. */
+    @Test
+    void packaged_battings_agree_with_shops_lists() {
+        SoftAssertions soft = new SoftAssertions();
+        int seen = 0;
+        for (Map<String, String> row : Figures.of("batting_packaged_sizes")) {
+            for (Finishing.Batting b : Finishing.PACKAGED) {
+                if (b.name().equals(row.get("name"))) {
+                    seen++;
+                    soft.assertThat(Double.parseDouble(row.get("width_in")) - b.width().inInches()).as(row.toString()).isBetween(0.0, 6.0);
+                    soft.assertThat(Double.parseDouble(row.get("length_in")) - b.height().inInches()).as(row.toString()).isBetween(0.0, 8.0);
+                }
+            }
+        }
+        soft.assertThat(seen).isEqualTo(14);
+        soft.assertAll();
+    }
+
+    /** A tutorial's exact method: ceil(root of T / 2w) strips, D = n w root 2 + 1/2 in; ours, a square of the strip's area and two seams, gives as much. */
+    @Test
+    void the_bias_square_gives_the_length_that_is_asked() {
+        Finishing f = Finishing.of(Length.inches("24 1/2"), Length.inches("24 1/2"), CuttingRules.INCH).with(binding("1", "0", "0"));
+        assertThat(f.bindingLength()).isEqualTo(Length.inches(98));
+        double published = 7 * Math.sqrt(2) + 0.5;
+        assertThat(published).isCloseTo(10.4, within(0.01));
+        assertThat(f.biasSquare().inInches()).isBetween(published, published + 1);
+    }
+
+    /** Published yields: 20 in square, 2 in strips: 200 in; (22 - 1/4) in, 3 in: 157.7 in; 32 in, 2 1/4 in: 450 in. A row of 72 in from 13 in is what a tutorial kept, not what there is. */
+    @Test
+    void a_square_yields_its_area_in_bias_strip() {
+        double[][] rows = {{20, 2, 200}, {21.75, 3, 157.7}, {32, 2.25, 450}, {13, 2, 72}};
+        for (double[] row : rows) {
+            Finishing f = Finishing.of(Length.inches(row[2] / 4), Length.inches(row[2] / 4), CuttingRules.INCH)
+                    .with(new Assumptions(Length.inches(4), Length.inches(row[1]), Length.ZERO, Length.ZERO, Length.inches(9)));
+            assertThat(f.biasSquareLeast().inInches()).as(row[2] + " in").isBetween(row[0] - 1.01, row[0] + 0.01);
+        }
+    }
+
+    /** A shop's list gives ten yards for a king of 120 x 120 in: three lengths without any overage, which ours refuses. */
+    @Test
+    void ten_yards_do_not_back_a_king_with_overage() {
+        Finishing f = of("120", "120", CuttingRules.INCH, Assumptions.USUAL);
+        assertThat(f.backing().total()).isGreaterThan(Length.yards(10)).isEqualTo(Length.inches(4 * 128));
+    }
+
+    /**
+     * Common practice for shows: a sleeve 4 in deep when it is folded and sewn, as wide as the quilt, joined from
+     * strips across the cloth.
+     */
+    @Test
+    void the_sleeve_takes_a_four_inch_rod_pocket_as_wide_as_the_quilt() {
+        for (int width : new int[] {24, 40, 41, 84, 110}) {
+            Finishing f = Finishing.of(Length.inches(width), Length.inches(60), CuttingRules.INCH);
+            Length deep = f.how().sleeve().minus(CuttingRules.INCH.seam().times(2)).times(0.5);
+            assertThat(deep).isBetween(Length.inches(4), Length.inches("4 1/2"));
+            long strips = (long) Math.ceil(width / 40.0);
+            String row = f.table().rows().stream().map(r -> r.stream().map(Table.Entry::text).toList()).filter(r -> r.get(0).equals("Sleeve"))
+                    .findFirst().orElseThrow().get(2);
+            assertThat(row).isEqualTo(strips + (strips == 1 ? " strip of 9 in" : " strips of 9 in"));
+        }
+    }
+}
