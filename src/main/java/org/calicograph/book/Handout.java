@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.calicograph.drafting.Draft;
 import org.calicograph.drafting.Step;
+import org.calicograph.book.page.PageFlow;
 import org.calicograph.drawing.Drawable;
 import org.calicograph.drawing.Exhibit;
 import org.calicograph.drawing.Paper;

@@ -2,8 +2,6 @@ package org.calicograph.piecing;
 
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.IdentityHashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.calicograph.cutting.Cutting;
@@ -12,13 +10,8 @@ import org.calicograph.cutting.pieces.Piece;
 import org.calicograph.cutting.pieces.Pieces;
 import org.calicograph.drawing.Drawable;
 import org.calicograph.drawing.Exhibit;
-import org.calicograph.geometry.Transform;
 import org.calicograph.patchwork.Applique;
-import org.calicograph.patchwork.Assembly;
-import org.calicograph.patchwork.Block;
-import org.calicograph.patchwork.Patch;
 import org.calicograph.patchwork.Patchwork;
-import org.calicograph.patchwork.Placed;
 import org.calicograph.quilt.Quilt;
 import org.calicograph.seams.AssemblyOrder;
 
@@ -61,72 +54,14 @@ public record SewingPlan(String title, List<Stage> stages, List<Laid> layings) i
         for (Piece p : Pieces.of(work, rules)) {
             p.patches().forEach(id -> letters.put(id, p.letter()));
         }
-        Finder finder = new Finder(letters);
-        finder.visit("", work);
+        KindsOfWork kinds = new KindsOfWork(letters, work);
         List<Stage> stages = new ArrayList<>();
-        for (Kind kind : finder.kinds.values()) {
-            stages.add(new Stage(kind.work.name(), kind.count, kind.work, AssemblyOrder.of(kind.work), kind.letters));
+        for (KindsOfWork.Kind kind : kinds.all()) {
+            stages.add(new Stage(kind.name(), kind.count(), kind.work(), AssemblyOrder.of(kind.work()), kind.letters()));
         }
         List<Laid> layings = new ArrayList<>();
-        finder.laid.forEach((applique, count) -> layings.add(new Laid(Laying.of(applique), count)));
+        kinds.laid().forEach((applique, count) -> layings.add(new Laid(Laying.of(applique), count)));
         return new SewingPlan(title, stages, layings);
-    }
-
-    private static final class Kind {
-        private final Patchwork work;
-        private final Map<String, String> letters;
-        private int count;
-
-        Kind(Patchwork work, Map<String, String> letters) {
-            this.work = work;
-            this.letters = letters;
-        }
-    }
-
-    /** Walks the assembly, innermost first; a plain patch needs no stage. */
-    private static final class Finder {
-        private final Map<String, String> letters;
-        private final Map<Object, Kind> kinds = new LinkedHashMap<>();
-        private final Map<Patchwork, Object> keys = new IdentityHashMap<>();
-        private final Map<Applique, Integer> laid = new LinkedHashMap<>();
-
-        Finder(Map<String, String> letters) {
-            this.letters = letters;
-        }
-
-        void visit(String prefix, Patchwork work) {
-            if (work.patchCount() == 1) {
-                return;
-            }
-            if (work instanceof Block block && block.applique().isPresent()) {
-                visit(prefix, block.applique().get().ground());
-                laid.merge(block.applique().get(), 1, Integer::sum);
-                return;
-            }
-            Map<String, String> own = new HashMap<>();
-            if (work instanceof Assembly assembly) {
-                for (Placed part : assembly.parts()) {
-                    visit(prefix + part.id() + "/", part.work());
-                    String first = part.work().patches().get(0).id();
-                    own.put(part.id(), part.work().patchCount() == 1 ? letters.get(prefix + part.id() + "/" + first) : part.work().name());
-                }
-            } else {
-                ((Block) work).patches().forEach(p -> own.put(p.id(), letters.get(prefix + p.id())));
-            }
-            Object key = keys.computeIfAbsent(work, w -> key(w, own));
-            kinds.computeIfAbsent(key, k -> new Kind(work, own)).count++;
-        }
-
-        /** Works that look alike in place are one kind, whatever their ids. */
-        private static Object key(Patchwork work, Map<String, String> own) {
-            List<Object> key = new ArrayList<>(List.of(work.name()));
-            for (Patch p : work.transformed(Transform.IDENTITY).patches()) {
-                key.add(p.fabric().name());
-                key.add(Math.round(p.shape().bounds().left() * 1000) + "," + Math.round(p.shape().bounds().top() * 1000) + ","
-                        + Math.round(p.shape().area().squareInches() * 1000));
-            }
-            return key;
-        }
     }
 
     @Override

@@ -3,7 +3,6 @@ package org.calicograph.piecing;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.IdentityHashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -27,22 +26,42 @@ import org.locationtech.jts.algorithm.construct.MaximumInscribedCircle;
 /**
  * One kind of block, or one assembly of parts.
  *
+ * @param name    unlike that of any other stage of its plan
  * @param count   how often it is made
  * @param letters the piece of every patch, or the name of every part
  */
 public record Stage(String name, int count, Patchwork work, Unit order, Map<String, String> letters) {
 
-    /** The joinings, alike ones together, in the order of sewing. */
+    /**
+     * The joinings, alike ones together, in the order of sewing. Alike are those whose parts lie to each other in the same
+     * way; what mirrors another is not alike.
+     */
     public List<Chain> chains() {
         Map<Unit, Integer> numbers = new IdentityHashMap<>();
-        Map<String, Chain> found = new LinkedHashMap<>();
+        Map<String, Placed> placed = new HashMap<>();
+        if (work instanceof Assembly assembly) {
+            assembly.parts().forEach(part -> placed.put(part.id(), part));
+        }
+        List<Chain> found = new ArrayList<>();
+        Map<String, List<Integer>> sameWords = new HashMap<>();
+        List<Marks> marks = new ArrayList<>();
         for (Unit.Sewn s : order.steps()) {
             List<String> parts = s.parts().stream().map(p -> described(p, numbers)).toList();
-            String what = repeated(parts);
-            Chain chain = found.merge(parts.stream().sorted().toList() + " " + s.kind(), new Chain(found.size() + 1, what, "", s, count), Chain::with);
-            numbers.put(s, chain.number());
+            List<Integer> candidates = sameWords.computeIfAbsent(parts.stream().sorted().toList() + " " + s.kind(), w -> new ArrayList<>());
+            Marks own = Marks.of(s, letters, placed);
+            int at = candidates.stream().filter(i -> marks.get(i).alike(own)).findFirst().orElse(found.size());
+            Chain next = new Chain(at + 1, Chain.letter(at + 1), repeated(parts), "", s, count);
+            if (at == found.size()) {
+                found.add(next);
+                marks.add(own);
+                candidates.add(at);
+            } else {
+                found.set(at, found.get(at).with(next));
+            }
+            numbers.put(s, at + 1);
         }
-        return found.values().stream().map(c -> c.told(how(c.sample(), numbers))).toList();
+        return found.stream().map(c -> c.told(how(c.sample(), numbers)))
+                .map(c -> c.number() == found.size() ? c.named(name) : c).toList();
     }
 
     /** What a seam that isn't straight asks for; empty for a straight one. */
@@ -51,10 +70,10 @@ public record Stage(String name, int count, Patchwork work, Unit order, Map<Stri
             case STRAIGHT -> "";
             case CURVED -> "pin at the notches, then ease";
             case SET_IN -> "stop a seam allowance short of every corner and turn there";
-            case PARTIAL -> PartSeams.completed(s, order).map(e -> "sew the whole seam, then complete the seam of step " + numbers.get(e))
+            case PARTIAL -> PartSeams.completed(s, order).map(e -> "sew the whole seam, then complete the seam that was begun at " + Chain.letter(numbers.get(e)))
                     .orElse("sew each edge up to the corner");
             case BEGUN -> order.steps().stream().filter(l -> l.kind() == SeamKind.PARTIAL && PartSeams.completed(l, order).filter(e -> e == s).isPresent())
-                    .findFirst().map(l -> "sew only part of the way: leave the end open where step " + numbers.get(l) + " joins on").orElse("");
+                    .findFirst().map(l -> "sew only part of the way: leave the end open for the seam at " + Chain.letter(numbers.get(l))).orElse("");
         };
     }
 
@@ -69,16 +88,16 @@ public record Stage(String name, int count, Patchwork work, Unit order, Map<Stri
         return String.join(" + ", out);
     }
 
-    /** A piece's letter, or the number of the step that made a unit. */
+    /** A piece's letter, or the small letter of the step that made it. */
     private String described(Unit unit, Map<Unit, Integer> numbers) {
-        return unit instanceof Unit.Single s ? letters.getOrDefault(s.id(), s.id()) : "unit " + numbers.get(unit);
+        return unit instanceof Unit.Single s ? letters.getOrDefault(s.id(), s.id()) : Chain.letter(numbers.get(unit));
     }
 
     /** The steps as a table. */
     public Table table() {
-        Table table = Table.of("Sewing " + name, "Step", "Sew", "Seam", "Times in a chain");
+        Table table = Table.of("Sewing " + name, "Makes", "Sew", "Seam", "Times in a chain");
         for (Chain c : chains()) {
-            table = table.row(c.number(), c.what(), c.sample().kind() + (c.how().isEmpty() ? "" : ": " + c.how()), c.times());
+            table = table.row(c.name(), c.what(), c.sample().kind() + (c.how().isEmpty() ? "" : ": " + c.how()), c.times());
         }
         return table;
     }

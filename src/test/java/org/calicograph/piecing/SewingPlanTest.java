@@ -2,6 +2,7 @@ package org.calicograph.piecing;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.calicograph.Golden;
 import org.calicograph.drawing.Picture;
@@ -46,8 +47,8 @@ class SewingPlanTest {
         Stage stage = SewingPlan.of(spinning()).stages().get(0);
         List<Chain> chains = stage.chains();
         assertThat(chains).extracting(c -> c.sample().kind()).containsExactly(SeamKind.BEGUN, SeamKind.STRAIGHT, SeamKind.STRAIGHT, SeamKind.PARTIAL);
-        assertThat(chains.get(0).how()).isEqualTo("sew only part of the way: leave the end open where step 4 joins on");
-        assertThat(chains.get(3).how()).isEqualTo("sew the whole seam, then complete the seam of step 1");
+        assertThat(chains.get(0).how()).isEqualTo("sew only part of the way: leave the end open for the seam at d");
+        assertThat(chains.get(3).how()).isEqualTo("sew the whole seam, then complete the seam that was begun at a");
         assertThat(stage.warnings()).isEqualTo("No order of straight seams alone exists: 1 part seam, one end left open; 1 partial seam.");
     }
 
@@ -73,13 +74,44 @@ class SewingPlanTest {
     }
 
     @Test
-    void a_unit_is_named_only_after_the_step_that_makes_it() {
-        for (Chain c : SewingPlan.of(star()).stages().get(0).chains()) {
-            java.util.regex.Matcher m = java.util.regex.Pattern.compile("unit (\\d+)").matcher(c.what());
-            while (m.find()) {
-                assertThat(Integer.parseInt(m.group(1))).isLessThan(c.number());
+    void what_was_sewn_is_called_by_its_small_letter_only_after_the_step_that_makes_it() {
+        List<Chain> chains = SewingPlan.of(star()).stages().get(0).chains();
+        assertThat(chains.get(chains.size() - 1).name()).isEqualTo("Lantern Star");
+        for (Chain c : chains) {
+            for (String part : c.what().split("[^A-Za-z]+")) {
+                if (!part.isEmpty() && Character.isLowerCase(part.charAt(0))) {
+                    assertThat(chains.subList(0, c.number() - 1)).extracting(Chain::name).contains(part);
+                }
             }
         }
+    }
+
+    /** Two rhomboids with a triangle each, mirror images of one another: the letters agree, the units do not. */
+    @Test
+    void mirror_images_are_made_separately() {
+        Block halves = Block.of("Half Squares", Region.rectangle(new Box(0, 0, 4, 2)), List.of(
+                patch("1", Role.DARK, 0, 0, 2, 0, 0, 2), patch("2", Role.LIGHT, 2, 0, 2, 2, 0, 2),
+                patch("3", Role.DARK, 4, 0, 2, 0, 4, 2), patch("4", Role.LIGHT, 2, 0, 4, 2, 2, 2)));
+        Block leaning = Block.of("Leaning", Region.rectangle(new Box(0, 0, 6, 2)), List.of(
+                patch("1", Role.DARK, 0, 0, 2, 0, 3, 2, 0, 2), patch("2", Role.LIGHT, 2, 0, 3, 0, 3, 2),
+                patch("3", Role.DARK, 6, 0, 4, 0, 3, 2, 6, 2), patch("4", Role.LIGHT, 4, 0, 3, 0, 3, 2)));
+        assertThat(SewingPlan.of(halves).stages().get(0).chains().get(0).times()).as("half squares are their own mirror images").isEqualTo(2);
+        assertThat(SewingPlan.of(leaning).stages().get(0).chains()).as("leaning left, leaning right, both").hasSize(3);
+    }
+
+    private static Patch patch(String id, Role role, double... corners) {
+        List<Point> points = new ArrayList<>();
+        for (int i = 0; i < corners.length; i += 2) {
+            points.add(new Point(corners[i], corners[i + 1]));
+        }
+        return Patch.of(id, role, Region.of(Path.polygon(points)));
+    }
+
+    @Test
+    void works_of_one_name_are_called_apart() {
+        Block other = star().recoloured(patch -> patch.fabric().named(patch.fabric().name() + " two"));
+        List<Stage> stages = SewingPlan.of(Setting.straight(2, 1).of((column, row) -> column == 0 ? star() : other)).stages();
+        assertThat(stages).extracting(Stage::name).containsExactly("Lantern Star", "Lantern Star (2)", "the top");
     }
 
     @Test
