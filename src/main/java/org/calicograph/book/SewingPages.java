@@ -44,6 +44,10 @@ record SewingPages(SewingPlan plan, CuttingRules rules) {
     /** The stage drawn apart beside the way its seams are pressed, and then step by step. */
     private void stage(PageFlow flow, Stage s) {
         boolean block = s.work() instanceof Block;
+        if (block && s.chains().size() <= 2) {
+            small(flow, s);
+            return;
+        }
         double tall = Math.min(block ? 2.6 : 3.6, 3.2 * s.work().height().ratioTo(s.work().width()));
         int columns = block ? 4 : 3;
         double largest = block ? 1.1 : 1.8;
@@ -52,17 +56,33 @@ record SewingPages(SewingPlan plan, CuttingRules rules) {
         double whole = above + flow.height(columns, largest, steps);
         flow.heading(s.name() + ": make " + s.count(), whole <= flow.page() - 0.6 ? whole
                 : above + flow.height(columns, largest, steps.subList(0, Math.min(columns, steps.size()))));
-        flow.grid(2, tall, List.of(
-                new PageFlow.Figure(s.exploded(), "", size(s.work().width(), s.work().height()) + " finished, drawn apart"),
+        flow.grid(2, tall, whole(s));
+        words(flow, s);
+        flow.grid(columns, largest, steps);
+    }
+
+    /** A unit of one or two seams has all its drawings in a row. */
+    private void small(PageFlow flow, Stage s) {
+        List<PageFlow.Figure> all = new ArrayList<>(whole(s));
+        all.addAll(steps(s));
+        flow.heading(s.name() + ": make " + s.count(), flow.height(4, 1.3, all));
+        flow.grid(4, 1.3, all);
+        words(flow, s);
+    }
+
+    private List<PageFlow.Figure> whole(Stage s) {
+        return List.of(new PageFlow.Figure(s.exploded(), "", size(s.work().width(), s.work().height()) + " finished, drawn apart"),
                 new PageFlow.Figure(s.pressed(), "", s.pressing().conflicts().isEmpty() ? "press as the arrows point; the seams nest"
-                        : "press as the arrows point")));
+                        : "press as the arrows point"));
+    }
+
+    private static void words(PageFlow flow, Stage s) {
         if (!s.warnings().isEmpty()) {
             flow.paragraph(s.warnings());
         }
         if (!s.pressing().words().isEmpty()) {
             flow.paragraph(s.pressing().words());
         }
-        flow.grid(columns, largest, steps);
     }
 
     private List<PageFlow.Figure> steps(Stage s) {

@@ -24,7 +24,7 @@ import org.calicograph.patchwork.Placed;
  */
 final class KindsOfWork {
 
-    /** One kind of work; works that look alike in place are one kind, whatever their ids. */
+    /** One kind of work; works that look alike are one kind, however they are turned. */
     static final class Kind {
         private final Patchwork work;
         /** For each part its piece's letter, or the kind that it is. */
@@ -32,9 +32,12 @@ final class KindsOfWork {
         private int count;
         private String name;
 
-        private Kind(Patchwork work, Map<String, Object> parts) {
+        private final Marks marks;
+
+        private Kind(Patchwork work, Map<String, Object> parts, Marks marks) {
             this.work = work;
             this.parts = parts;
+            this.marks = marks;
         }
 
         Patchwork work() {
@@ -58,8 +61,9 @@ final class KindsOfWork {
     }
 
     private final Map<String, String> letters;
-    private final Map<Object, Kind> kinds = new LinkedHashMap<>();
-    private final Map<Patchwork, Object> keys = new IdentityHashMap<>();
+    private final List<Kind> kinds = new ArrayList<>();
+    private final Map<Patchwork, Kind> known = new IdentityHashMap<>();
+    private final Map<String, List<Kind>> buckets = new HashMap<>();
     private final Map<Applique, Integer> laid = new LinkedHashMap<>();
 
     /** @param letters the piece of every patch of the top */
@@ -67,7 +71,7 @@ final class KindsOfWork {
         this.letters = letters;
         Object whole = visit("", top, false);
         Set<String> taken = new HashSet<>();
-        for (Kind kind : kinds.values()) {
+        for (Kind kind : kinds) {
             String plain = kind == whole && kind.work instanceof Assembly ? "the top" : plainName(kind.work);
             String name = plain;
             for (int n = 2; !taken.add(name); n++) {
@@ -78,7 +82,7 @@ final class KindsOfWork {
     }
 
     Collection<Kind> all() {
-        return kinds.values();
+        return kinds;
     }
 
     /** The different appliqués, and how often each is made. */
@@ -118,7 +122,7 @@ final class KindsOfWork {
         } else {
             ((Block) work).patches().forEach(p -> own.put(p.id(), letters.get(prefix + p.id())));
         }
-        Kind kind = kinds.computeIfAbsent(keys.computeIfAbsent(work, KindsOfWork::key), k -> new Kind(work, own));
+        Kind kind = known.computeIfAbsent(work, w -> alike(w, own));
         kind.count++;
         return kind;
     }
@@ -129,13 +133,22 @@ final class KindsOfWork {
         return mirrors.computeIfAbsent(work, w -> w.transformed(Transform.mirrorAcross(0)));
     }
 
-    private static Object key(Patchwork work) {
-        List<Object> key = new ArrayList<>(List.of(work.name()));
-        for (Patch p : work.transformed(Transform.IDENTITY).patches()) {
-            key.add(p.fabric().name());
-            key.add(Math.round(p.shape().bounds().left() * 1000) + "," + Math.round(p.shape().bounds().top() * 1000) + ","
-                    + Math.round(p.shape().area().squareInches() * 1000));
+    /** The kind that looks like this work, however it is turned; a new one if there is none. */
+    private Kind alike(Patchwork work, Map<String, Object> own) {
+        Marks marks = Marks.of(work.patches().stream().map(p -> new Marks.Marked(cloth(p), p.shape())).toList());
+        List<Kind> candidates = buckets.computeIfAbsent(work.name() + ": " + marks.bucket(), b -> new ArrayList<>());
+        for (Kind kind : candidates) {
+            if (kind.marks.alike(marks)) {
+                return kind;
+            }
         }
-        return key;
+        Kind kind = new Kind(work, own, marks);
+        candidates.add(kind);
+        kinds.add(kind);
+        return kind;
+    }
+
+    static String cloth(Patch patch) {
+        return patch.fabric().name() + " " + patch.fabric().colour();
     }
 }

@@ -1,18 +1,20 @@
 package org.calicograph.piecing;
 
 import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import org.calicograph.geometry.Line;
 import org.calicograph.geometry.Point;
+import org.calicograph.geometry.Region;
 import org.calicograph.geometry.Segment;
-import org.calicograph.patchwork.Placed;
-import org.calicograph.seams.Unit;
 
 /**
- * Marked points of what is sewn together, by which one tells whether two joinings are alike: the same parts lie in the
- * same way to each other, however the whole is turned. A mirror image is not alike.
+ * The corners of patches, by which one tells whether two works are alike: the same patches lie in the same way to each
+ * other, however the whole is turned. A mirror image is not alike. In time that grows with the corners.
  *
  * @param points by mark, seen from the middle of them all
  */
@@ -21,39 +23,37 @@ record Marks(Map<String, List<Point>> points) {
     /** Points of a draft this near are the same, in inches. */
     private static final double NEAR = 2e-3;
 
-    /**
-     * @param letters what each single is called
-     * @param placed  the places of those that are works themselves
-     */
-    static Marks of(Unit unit, Map<String, String> letters, Map<String, Placed> placed) {
+    /** A patch by what marks it: its letter, or its cloth. */
+    record Marked(String mark, Region shape) { }
+
+    static Marks of(List<Marked> patches) {
         Map<String, List<Point>> found = new TreeMap<>();
-        for (Unit.Single s : unit.singles()) {
-            String letter = letters.getOrDefault(s.id(), s.id());
-            for (Segment side : s.shape().outer().segments()) {
-                found.computeIfAbsent(letter, l -> new ArrayList<>()).add(side.from());
-                if (!(side instanceof Line)) {
-                    found.get(letter).add(side.middle());
-                }
-            }
-            Placed part = placed.get(s.id());
-            if (part != null && part.work().patchCount() > 1) {
-                found.computeIfAbsent(letter + " top left", l -> new ArrayList<>()).add(part.place().of(Point.ORIGIN));
-                found.computeIfAbsent(letter + " top right", l -> new ArrayList<>()).add(part.place().of(Point.of(part.work().width(), part.work().height().times(0))));
-            }
-        }
         double x = 0;
         double y = 0;
         int n = 0;
-        for (List<Point> all : found.values()) {
-            for (Point p : all) {
-                x += p.x();
-                y += p.y();
-                n++;
+        for (Marked patch : patches) {
+            List<Point> all = found.computeIfAbsent(patch.mark(), l -> new ArrayList<>());
+            for (Segment side : patch.shape().outer().segments()) {
+                List<Point> ends = side instanceof Line ? List.of(side.from()) : List.of(side.from(), side.middle());
+                for (Point p : ends) {
+                    all.add(p);
+                    x += p.x();
+                    y += p.y();
+                    n++;
+                }
             }
         }
         Point middle = new Point(x / n, y / n);
         found.replaceAll((mark, all) -> all.stream().map(p -> p.minus(middle)).toList());
         return new Marks(found);
+    }
+
+    /** What alike works share: how many corners each mark has, and how far they lie from the middle. */
+    String bucket() {
+        StringBuilder out = new StringBuilder();
+        points.forEach((mark, all) -> out.append(mark).append(' ').append(all.size()).append(' ')
+                .append(Math.round(all.stream().mapToDouble(Point::norm).average().orElse(0) * 20)).append(';'));
+        return out.toString();
     }
 
     /** True if a turn brings these onto the others. */
@@ -72,23 +72,44 @@ record Marks(Map<String, List<Point>> points) {
                 }
             }
         }
+        Map<String, Set<Long>> cells = other.cells();
         for (Point to : other.points.get(rarest)) {
-            if (Math.abs(to.norm() - handle.norm()) < NEAR && fallsOn(other, handle.dot(to), handle.cross(to))) {
+            if (Math.abs(to.norm() - handle.norm()) < NEAR && fallsOn(cells, handle.dot(to), handle.cross(to))) {
                 return true;
             }
         }
         return false;
     }
 
-    private boolean fallsOn(Marks other, double dot, double cross) {
+    private Map<String, Set<Long>> cells() {
+        Map<String, Set<Long>> cells = new HashMap<>();
+        points.forEach((mark, all) -> {
+            Set<Long> own = new HashSet<>();
+            for (Point p : all) {
+                // Each point into the cells about it, so that one look-up finds whatever is near.
+                for (int dx = -1; dx <= 1; dx++) {
+                    for (int dy = -1; dy <= 1; dy++) {
+                        own.add(cell(p.x() + dx * NEAR, p.y() + dy * NEAR));
+                    }
+                }
+            }
+            cells.put(mark, own);
+        });
+        return cells;
+    }
+
+    private static long cell(double x, double y) {
+        return Math.round(x / NEAR) * 0x1_0000_0001L ^ Math.round(y / NEAR) << 20;
+    }
+
+    private boolean fallsOn(Map<String, Set<Long>> cells, double dot, double cross) {
         double size = Math.hypot(dot, cross);
         double cos = dot / size;
         double sin = cross / size;
         for (Map.Entry<String, List<Point>> e : points.entrySet()) {
-            List<Point> there = other.points.get(e.getKey());
+            Set<Long> there = cells.get(e.getKey());
             for (Point p : e.getValue()) {
-                Point turned = new Point(p.x() * cos - p.y() * sin, p.x() * sin + p.y() * cos);
-                if (there.stream().noneMatch(q -> q.near(turned, NEAR))) {
+                if (!there.contains(cell(p.x() * cos - p.y() * sin, p.x() * sin + p.y() * cos))) {
                     return false;
                 }
             }

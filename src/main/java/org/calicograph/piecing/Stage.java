@@ -33,64 +33,11 @@ import org.locationtech.jts.algorithm.construct.MaximumInscribedCircle;
 public record Stage(String name, int count, Patchwork work, Unit order, Map<String, String> letters) {
 
     /**
-     * The joinings, alike ones together, in the order of sewing. Alike are those whose parts lie to each other in the same
-     * way; what mirrors another is not alike.
+     * The joinings, alike ones together, in the order of sewing. Alike are units in which the same patches lie to each other
+     * in the same way, however the unit is turned; all of them are made as the first is. A mirror image is another unit.
      */
     public List<Chain> chains() {
-        Map<Unit, Integer> numbers = new IdentityHashMap<>();
-        Map<String, Placed> placed = new HashMap<>();
-        if (work instanceof Assembly assembly) {
-            assembly.parts().forEach(part -> placed.put(part.id(), part));
-        }
-        List<Chain> found = new ArrayList<>();
-        Map<String, List<Integer>> sameWords = new HashMap<>();
-        List<Marks> marks = new ArrayList<>();
-        for (Unit.Sewn s : order.steps()) {
-            List<String> parts = s.parts().stream().map(p -> described(p, numbers)).toList();
-            List<Integer> candidates = sameWords.computeIfAbsent(parts.stream().sorted().toList() + " " + s.kind(), w -> new ArrayList<>());
-            Marks own = Marks.of(s, letters, placed);
-            int at = candidates.stream().filter(i -> marks.get(i).alike(own)).findFirst().orElse(found.size());
-            Chain next = new Chain(at + 1, Chain.letter(at + 1), repeated(parts), "", s, count);
-            if (at == found.size()) {
-                found.add(next);
-                marks.add(own);
-                candidates.add(at);
-            } else {
-                found.set(at, found.get(at).with(next));
-            }
-            numbers.put(s, at + 1);
-        }
-        return found.stream().map(c -> c.told(how(c.sample(), numbers)))
-                .map(c -> c.number() == found.size() ? c.named(name) : c).toList();
-    }
-
-    /** What a seam that isn't straight asks for; empty for a straight one. */
-    private String how(Unit.Sewn s, Map<Unit, Integer> numbers) {
-        return switch (s.kind()) {
-            case STRAIGHT -> "";
-            case CURVED -> "pin at the notches, then ease";
-            case SET_IN -> "stop a seam allowance short of every corner and turn there";
-            case PARTIAL -> PartSeams.completed(s, order).map(e -> "sew the whole seam, then complete the seam that was begun at " + Chain.letter(numbers.get(e)))
-                    .orElse("sew each edge up to the corner");
-            case BEGUN -> order.steps().stream().filter(l -> l.kind() == SeamKind.PARTIAL && PartSeams.completed(l, order).filter(e -> e == s).isPresent())
-                    .findFirst().map(l -> "sew only part of the way: leave the end open for the seam at " + Chain.letter(numbers.get(l))).orElse("");
-        };
-    }
-
-    private static String repeated(List<String> parts) {
-        TreeMap<String, Integer> tally = new TreeMap<>();
-        parts.forEach(p -> tally.merge(p, 1, Integer::sum));
-        if (parts.size() <= 4 && tally.size() > 1) {
-            return String.join(" + ", parts);
-        }
-        List<String> out = new ArrayList<>();
-        tally.forEach((p, n) -> out.add(n == 1 ? p : n + " × " + p));
-        return String.join(" + ", out);
-    }
-
-    /** A piece's letter, or the small letter of the step that made it. */
-    private String described(Unit unit, Map<Unit, Integer> numbers) {
-        return unit instanceof Unit.Single s ? letters.getOrDefault(s.id(), s.id()) : Chain.letter(numbers.get(unit));
+        return new Recipes(this).chains();
     }
 
     /** The steps as a table. */
