@@ -13,6 +13,6 @@ public final class DiamondBorder {
 
     /** The border of the given finished width. */
     public static PiecedBorder of(Length width) {
-        return Border.of(SquareInASquare.block(width)).corners(SquareInASquare.block(width));
+        return Border.of(DiamondInTheSquare.block(width)).corners(DiamondInTheSquare.block(width));
     }
 }

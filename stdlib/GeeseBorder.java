@@ -17,6 +17,6 @@ public final class GeeseBorder {
     /** The border of the given finished width. */
     public static PiecedBorder of(Length width) {
         Block goose = FlyingGeese.unit(width).turned(1);
-        return Border.of(goose).corners(SquareInASquare.block(width));
+        return Border.of(goose).corners(DiamondInTheSquare.block(width));
     }
 }

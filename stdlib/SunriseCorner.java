@@ -10,7 +10,7 @@ import org.calicograph.patchwork.Block;
 import org.calicograph.patchwork.BlockDraft;
 
 /**
- * New York Beauty: a quarter sun with sharp rays between two arcs.
+ * Sunrise Corner: a quarter sun with sharp rays between two arcs.
  *
  * <p>Drafting: divide the right angle into four parts of 22.5 degrees; the tips stand at 11.25, 33.75, 56.25 and 78.75 degrees (textbooks of drafting).
  */
@@ -31,7 +31,7 @@ public final class SunriseCorner {
         double far = 0.85;
         Angle part = Angle.degrees(90.0 / rays);
         Angle up = Angle.QUARTER.negated();
-        BlockDraft draft = Block.onGrid("New York Beauty", 1, side)
+        BlockDraft draft = Block.onGrid("Sunrise Corner", 1, side)
                 .patch(MEDIUM, Path.from(corner.plus(0, -near)).arcAbout(corner, Angle.QUARTER).lineTo(corner).close());
         for (int i = 0; i < rays; i++) {
             Angle from = up.plus(part.times(i));

@@ -26,7 +26,7 @@ import org.openjdk.jmh.annotations.TearDown;
 /**
  * Length of layouts over the known optimum, and their cost: by the clock, and by CPU for each of the two
  * threads, which a busy machine changes less. The bar is 2 % on average in ten seconds. Reads the instances of Hopper and Turton
- * (EJOR 128/1, 2001, 34-57, series C) where a folder beside the project holds them; otherwise it cuts
+ * (EJOR 128/1, 2001, 34-57, series C) from the file that the system property {@code packing} names; otherwise it cuts
  * up sheets of the same sizes and numbers of pieces by random edge-to-edge cuts.
  */
 @State(Scope.Benchmark)
@@ -34,7 +34,8 @@ import org.openjdk.jmh.annotations.TearDown;
 @OutputTimeUnit(TimeUnit.SECONDS)
 public class PackingBench {
 
-    private static final Path PUBLISHED = Path.of("../shared/reference/packing/rectangles.json");
+    /** The published instances, where {@code -Dpacking=FILE} names a file that holds them. */
+    private static final Path PUBLISHED = Path.of(System.getProperty("packing", "no-instances-named"));
 
     private static final com.sun.management.OperatingSystemMXBean PROCESS =
             (com.sun.management.OperatingSystemMXBean) java.lang.management.ManagementFactory.getOperatingSystemMXBean();

@@ -62,7 +62,7 @@ class RoundTest {
 
     /**
      * Square in a square: for a centre of 4 in finished, corner squares of 3 3/4 in to halve, the exact size 3.7034 in
-     * rounded up to the next 1/8 in (quilterscache.com); a finished block of 12 in has a centre cut 9 in, exactly 8.9853
+     * rounded up to the next 1/8 in (a pattern site's block pages); a finished block of 12 in has a centre cut 9 in, exactly 8.9853
      * (the same handout). Seams of 1/4 in: a half-square triangle adds 0.25 x (2 + root 2) to its short side.
      */
     @Test

@@ -83,7 +83,7 @@ class CuttingTest {
         assertThat(layout.length()).isEqualTo(Length.inches(42));
     }
 
-    /** harriger.com quilt maths: 100 pieces of 3 1/2 in at 12 from a 44 in strip take 9 strips. */
+    /** a page of quilt maths: 100 pieces of 3 1/2 in at 12 from a 44 in strip take 9 strips. */
     @Test
     void a_hundred_squares_take_nine_strips() {
         Blank a = Blank.of("A", Length.inches("3 1/2"), Length.inches("3 1/2"));

@@ -17,7 +17,7 @@ class DraftTest {
                 .point("T", inches(6), inches(1)).divide("P", "rim", points, "T");
     }
 
-    /** The side of a pentagon in a circle of radius 1 is 1.176 (moment-g.com, compass construction); exactly 2 sin 36. */
+    /** The side of a pentagon in a circle of radius 1 is 1.176 (a page on compass construction); exactly 2 sin 36. */
     @Test
     void the_pentagon_has_the_published_side() {
         Draft draft = ring(5);

@@ -15,8 +15,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 class BedCoverTest {
 
     /**
-     * Trade tables on the web: gnomon.org.uk, sleepdex.org, mattressnerd.com, factorymattresstexas.com (US);
-     * the National Bed Federation's sizes as traders give them (UK); rowes.com.au and upmove.com.au (AU).
+     * Mattress traders' tables of sizes (US, UK, AU), several of each, which agree on these.
      */
     @ParameterizedTest
     @CsvSource({"US,twin,39 in,75 in", "US,full,54 in,75 in", "US,queen,60 in,80 in", "US,king,76 in,80 in", "US,california king,72 in,84 in",

@@ -13,8 +13,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 class BorderStripsTest {
 
     /**
-     * Mitred strips: length + 2 x border + extra. 40 in with 5 in and 6 in extra (All People Quilt, American Patchwork
-     * &amp; Quilting); 22 1/2 in with 3 1/2 in and 6 in extra (quiltinghub.com, article 370); 72 in with 5 in and 2 in extra
+     * Mitred strips: length + 2 x border + extra. 40 in with 5 in and 6 in extra (a quilt magazine's pattern); 22 1/2 in with 3 1/2 in and 6 in extra (a quilting directory's article on mitred borders); 72 in with 5 in and 2 in extra
      * (a quilt shop's page, whose own sum is 84); 60 in with 7 in and 1 in extra (a forum's answer, X + 2Y + 1).
      */
     @ParameterizedTest
@@ -38,7 +37,7 @@ class BorderStripsTest {
         assertThat(strips.fullDown()).isEqualTo(inches(98));
     }
 
-    /** Three measures of 27 1/4, 27 1/4 and 27 1/8 in average 27.2083 in, cut as 27 1/4 in (quiltyfolk blog, 2014). */
+    /** Three measures of 27 1/4, 27 1/4 and 27 1/8 in average 27.2083 in, cut as 27 1/4 in (a quilt blog, 2014). */
     @Test
     void a_top_is_measured_as_published() {
         assertThat(BorderStrips.measured(inches("27 1/4"), inches("27 1/4"), inches("27 1/8"))).isEqualTo(inches("27 1/4"));

@@ -55,7 +55,7 @@ class FitTest {
     }
 
     /**
-     * Spacer borders: ten 5 in units round 46 in want 2 in finished (patchworktimes.com, 'Making a pieced border fit', 2009);
+     * Spacer borders: ten 5 in units round 46 in want 2 in finished (a quilt blog, 'Making a pieced border fit', 2009);
      * seven of 4 1/8 in round 20 1/2 in want 4 3/16 in (blog on spacer borders).
      */
     @ParameterizedTest

@@ -57,7 +57,7 @@ class MedallionTest {
                 .hasMessageContaining("2.8571 in wide");
     }
 
-    /** A pieced border of ten 5 in units round a 46 in quilt wants spacers of 2 in finished ('Making a pieced border fit', patchworktimes.com, 2009). */
+    /** A pieced border of ten 5 in units round a 46 in quilt wants spacers of 2 in finished ('Making a pieced border fit', a quilt blog, 2009). */
     @ParameterizedTest
     @CsvSource({"46,5,2,50"})
     void a_spacer_border_makes_the_published_example_fit(int quilt, int unit, int spacer, int side) {

@@ -32,8 +32,8 @@ class SettingTest {
     }
 
     /**
-     * Straight sets: 5 x 6 blocks of 12 in make 60 x 72 (delawarequilts.com); 4 x 5 of 10 in with 2 in sashing between
-     * make 46 x 58 (patchworktimes.com); 5 x 6 of 12 in with 3 in sashing and a sashed border make 78 x 93 (delawarequilts.com).
+     * Straight sets: 5 x 6 blocks of 12 in make 60 x 72 (a quilt shop's page of layouts); 4 x 5 of 10 in with 2 in sashing between
+     * make 46 x 58 (a quilt blog); 5 x 6 of 12 in with 3 in sashing and a sashed border make 78 x 93 (a quilt shop's page of layouts).
      */
     @ParameterizedTest
     @CsvSource({"5,6,12,0,false,60,72", "4,5,10,2,false,46,58", "5,6,12,3,true,78,93"})
@@ -61,7 +61,7 @@ class SettingTest {
         assertThat(top.parts().stream().filter(p -> p.work().name().equals("corner triangle")).count()).isEqualTo(4);
     }
 
-    /** Block diagonals to the nearest 1/8 in (quilterscache.com math charts, 2002). */
+    /** Block diagonals to the nearest 1/8 in (a published quilt-maths chart, 2002). */
     @ParameterizedTest
     @CsvSource({"4,5 5/8", "5,7 1/8", "6,8 1/2", "7,9 7/8", "8,11 3/8", "9,12 3/4", "10,14 1/8", "12,17", "14,19 3/4"})
     void a_block_on_its_point_is_as_wide_as_the_published_diagonal(int side, String diagonal) {

@@ -46,7 +46,7 @@ class StripLayoutTest {
         }
     }
 
-    /** harriger.com quilt maths: 100 pieces of 3 1/2 in at 12 from a 44 in strip take 9 strips. */
+    /** a page of quilt maths: 100 pieces of 3 1/2 in at 12 from a 44 in strip take 9 strips. */
     @Test
     void a_hundred_squares_take_nine_strips() {
         Blank a = square("A", "3 1/2");

@@ -6,15 +6,15 @@ import org.calicograph.measure.Length;
 import org.calicograph.patchwork.Block;
 
 /**
- * Card Trick: four cards, each tucked under one neighbour and over the other.
+ * Tucked Sails: four sails, each tucked under one neighbour and over the other.
  *
  * <p>Drafting: three squares of graph paper each way, halved and quartered along their diagonals (common practice).
  */
-public final class CardTrick {
+public final class TuckedSails {
 
-    /** A card trick of the given finished side. */
+    /** Tucked sails of the given finished side. */
     public static Block block(Length side) {
-        return Block.onGrid("Card Trick", 3, side)
+        return Block.onGrid("Tucked Sails", 3, side)
                 .halvesRising(0, 0, 1, BACKGROUND, ACCENT)
                 .patch(BACKGROUND, 1, 0, 2, 0, 1.5, 0.5).patch(ACCENT, 1, 0, 1.5, 0.5, 1, 1).patch(MEDIUM, 2, 0, 2, 1, 1, 1)
                 .halvesFalling(2, 0, 1, BACKGROUND, MEDIUM)
