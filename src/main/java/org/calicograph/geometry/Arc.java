@@ -84,6 +84,11 @@ public record Arc(Point from, Point to, double bulge) implements Segment {
     }
 
     @Override
+    public Arc withEnds(Point start, Point end) {
+        return new Arc(start, end, bulge);
+    }
+
+    @Override
     public Segment between(double start, double end) {
         double part = Math.tan(sweep() * (end - start) / 4);
         return Math.abs(part) < 1e-12 ? new Line(at(start), at(end)) : new Arc(at(start), at(end), part);

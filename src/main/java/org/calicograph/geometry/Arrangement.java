@@ -23,9 +23,6 @@ import org.locationtech.jts.operation.polygonize.Polygonizer;
  */
 public record Arrangement(List<Segment> edges, List<Region> faces, List<Segment> loose) {
 
-    /** Points within this distance, in inches, are one point. */
-    public static final double SNAP = 1e-6;
-
     private static final double CHORD = 1e-3;
 
     public Arrangement {
@@ -64,9 +61,9 @@ public record Arrangement(List<Segment> edges, List<Region> faces, List<Segment>
         return new Arrangement(edges, faces, loose(polygonizer, chords));
     }
 
-    /** The segments cut where they meet, none twice, without looking for faces. Those shorter than {@link #SNAP} go. */
+    /** The segments cut where they meet, none twice, without looking for faces. Those shorter than {@link Point#TOLERANCE} go. */
     public static List<Segment> pieces(List<? extends Segment> segments) {
-        return cut(segments.stream().filter(s -> s.length() > SNAP).map(s -> (Segment) s).toList());
+        return cut(segments.stream().filter(s -> s.length() > Point.TOLERANCE).map(s -> (Segment) s).toList());
     }
 
     private static final Comparator<Point> TOP_LEFT = Comparator.comparingDouble((Point p) -> grid(p.y())).thenComparingDouble(p -> grid(p.x()));
@@ -111,10 +108,10 @@ public record Arrangement(List<Segment> edges, List<Region> faces, List<Segment>
             double lastShare = 0;
             for (double share : shares) {
                 Point next = meetings.at(s.at(share));
-                if (share == 0 || next.equals(last) && s.between(lastShare, share).length() < 4 * SNAP) {
+                if (share == 0 || next.equals(last) && s.between(lastShare, share).length() < 4 * Point.TOLERANCE) {
                     continue;
                 }
-                Segment piece = between(s.between(lastShare, share), last, next);
+                Segment piece = s.between(lastShare, share).withEnds(last, next);
                 Point middle = meetings.at(piece.middle());
                 if (seen.putIfAbsent(key(last, next, middle), piece) == null) {
                     pieces.add(piece);
@@ -131,18 +128,8 @@ public record Arrangement(List<Segment> edges, List<Region> faces, List<Segment>
         return inOrder ? List.of(a, b, middle) : List.of(b, a, middle);
     }
 
-    private static Segment between(Segment piece, Point from, Point to) {
-        if (piece instanceof Arc arc) {
-            return new Arc(from, to, arc.bulge());
-        }
-        if (piece instanceof Cubic cubic) {
-            return new Cubic(from, cubic.lead(), cubic.trail(), to);
-        }
-        return new Line(from, to);
-    }
-
     private static Envelope envelope(Box box) {
-        return new Envelope(box.left() - SNAP, box.right() + SNAP, box.top() - SNAP, box.bottom() + SNAP);
+        return new Envelope(box.left() - Point.TOLERANCE, box.right() + Point.TOLERANCE, box.top() - Point.TOLERANCE, box.bottom() + Point.TOLERANCE);
     }
 
     private static Region face(Polygon polygon, Map<List<Coordinate>, Segment> chords) {

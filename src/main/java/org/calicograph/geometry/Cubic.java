@@ -58,6 +58,11 @@ public record Cubic(Point from, Point lead, Point trail, Point to) implements Se
     }
 
     @Override
+    public Cubic withEnds(Point start, Point end) {
+        return new Cubic(start, lead, trail, end);
+    }
+
+    @Override
     public Cubic between(double start, double end) {
         Point p = at(start);
         Point q = at(end);

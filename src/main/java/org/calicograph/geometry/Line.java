@@ -26,6 +26,11 @@ public record Line(Point from, Point to) implements Segment {
     }
 
     @Override
+    public Line withEnds(Point start, Point end) {
+        return new Line(start, end);
+    }
+
+    @Override
     public Line between(double start, double end) {
         return new Line(at(start), at(end));
     }

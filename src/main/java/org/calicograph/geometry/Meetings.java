@@ -5,7 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 
-/** Points at which lines meet: whatever lies within {@link Arrangement#SNAP} of a known one is that one. */
+/** Points at which lines meet: whatever lies within {@link Point#TOLERANCE} of a known one is that one. */
 final class Meetings {
 
     private record Square(long column, long row) { }
@@ -13,12 +13,12 @@ final class Meetings {
     private final Map<Square, List<Point>> known = new HashMap<>();
 
     Point at(Point p) {
-        long column = (long) Math.floor(p.x() / Arrangement.SNAP / 4);
-        long row = (long) Math.floor(p.y() / Arrangement.SNAP / 4);
+        long column = (long) Math.floor(p.x() / Point.TOLERANCE / 4);
+        long row = (long) Math.floor(p.y() / Point.TOLERANCE / 4);
         for (long c = column - 1; c <= column + 1; c++) {
             for (long r = row - 1; r <= row + 1; r++) {
                 for (Point q : known.getOrDefault(new Square(c, r), List.of())) {
-                    if (p.near(q, Arrangement.SNAP)) {
+                    if (p.same(q)) {
                         return q;
                     }
                 }

@@ -7,24 +7,25 @@ import org.calicograph.measure.Angle;
 
 /**
  * A chain of segments, each beginning where the one before ends; closed if the last ends where the
- * first begins.
+ * first begins. Ends that are the {@linkplain Point#same same point} are made equal, and segments of no
+ * length left out, so that a path that closes within a hair has no side of a hair.
  */
 public record Path(List<Segment> segments) {
 
     /** @throws IllegalArgumentException if there is no segment, or a segment begins away from the last one's end */
     public Path {
-        segments = List.copyOf(segments);
         if (segments.isEmpty()) {
             throw new IllegalArgumentException("a path without segments is no path; give it at least one line");
         }
         for (int i = 1; i < segments.size(); i++) {
             Point end = segments.get(i - 1).to();
             Point start = segments.get(i).from();
-            if (!end.equals(start)) {
+            if (!end.same(start)) {
                 throw new IllegalArgumentException("segment " + (i + 1) + " of a path begins at " + start
                         + " but the one before ends at " + end + "; begin it there");
             }
         }
+        segments = Chain.of(segments);
     }
 
     /** Straight lines through the points, left open. */
@@ -46,7 +47,7 @@ public record Path(List<Segment> segments) {
             throw new IllegalArgumentException("a polygon of " + points.size() + " points has no inside; give it at least 3");
         }
         List<Point> ring = new ArrayList<>(points);
-        if (!ring.get(0).equals(ring.get(ring.size() - 1))) {
+        if (!ring.get(0).same(ring.get(ring.size() - 1))) {
             ring.add(ring.get(0));
         }
         return through(ring);
@@ -165,7 +166,7 @@ public record Path(List<Segment> segments) {
         return points;
     }
 
-    /** The points at which this path meets another, in this path's order; each once, within 1e-6 in. */
+    /** The points at which this path meets another, in this path's order; each once. */
     public List<Point> meetings(Path other) {
         List<Point> found = new ArrayList<>();
         for (Segment a : segments) {
@@ -176,7 +177,7 @@ public record Path(List<Segment> segments) {
             shares.sort(null);
             for (double share : shares) {
                 Point p = a.at(share);
-                if (found.stream().noneMatch(q -> q.near(p, Arrangement.SNAP))) {
+                if (found.stream().noneMatch(q -> q.same(p))) {
                     found.add(p);
                 }
             }

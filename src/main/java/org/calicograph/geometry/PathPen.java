@@ -64,6 +64,6 @@ public final class PathPen {
 
     /** The path closed by a straight line, if it does not end where it began. */
     public Path close() {
-        return here().equals(start) ? open() : lineTo(start).open();
+        return here().same(start) ? open() : lineTo(start).open();
     }
 }

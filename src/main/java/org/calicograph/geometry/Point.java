@@ -11,6 +11,9 @@ import org.calicograph.measure.Length;
  */
 public record Point(double x, double y) {
 
+    /** Points no farther apart than this, in inches, are one point: in every path, closing, joining and meeting. */
+    public static final double TOLERANCE = 1e-6;
+
     public static final Point ORIGIN = new Point(0, 0);
 
     public Point {
@@ -95,6 +98,11 @@ public record Point(double x, double y) {
     /** The direction of this step: 0 degrees is to the right, 90 degrees is down. */
     public Angle direction() {
         return Angle.radians(Math.atan2(y, x));
+    }
+
+    /** True if the two are one point, within {@link #TOLERANCE}. */
+    public boolean same(Point other) {
+        return equals(other) || near(other, TOLERANCE);
     }
 
     /** True within the given distance, in inches. */

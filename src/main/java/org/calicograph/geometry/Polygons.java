@@ -9,6 +9,7 @@ import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.LinearRing;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.geom.PrecisionModel;
+import org.locationtech.jts.geom.util.GeometryFixer;
 import org.locationtech.jts.operation.overlayng.OverlayNG;
 import org.locationtech.jts.operation.overlayng.UnaryUnionNG;
 
@@ -27,6 +28,15 @@ public final class Polygons {
     public static Polygon of(Region region, double accuracy) {
         LinearRing[] holes = region.holes().stream().map(h -> ring(h, accuracy)).toArray(LinearRing[]::new);
         return FACTORY.createPolygon(ring(region.outer(), accuracy), holes);
+    }
+
+    /**
+     * The region as the overlays take it: where its curves touch in a point, or as polygons cross near a cusp,
+     * it is taken apart there.
+     */
+    static Geometry sound(Region region, double accuracy) {
+        Polygon polygon = of(region, accuracy);
+        return polygon.isValid() ? polygon : GeometryFixer.fix(polygon);
     }
 
     private static LinearRing ring(Path path, double accuracy) {
@@ -73,12 +83,19 @@ public final class Polygons {
         List<Region> regions = new ArrayList<>();
         for (int i = 0; i < geometry.getNumGeometries(); i++) {
             Geometry part = geometry.getGeometryN(i);
-            if (part instanceof Polygon polygon && !polygon.isEmpty() && polygon.getArea() > 1e-12) {
+            if (part instanceof Polygon polygon && !polygon.isEmpty() && polygon.getArea() > Region.LEAST) {
+                Path outer = path(polygon.getExteriorRing());
+                if (Math.abs(outer.signedArea()) < Region.LEAST) {
+                    continue;
+                }
                 List<Path> holes = new ArrayList<>();
                 for (int h = 0; h < polygon.getNumInteriorRing(); h++) {
-                    holes.add(path(polygon.getInteriorRingN(h)));
+                    Path hole = path(polygon.getInteriorRingN(h));
+                    if (Math.abs(hole.signedArea()) >= Region.LEAST) {
+                        holes.add(hole);
+                    }
                 }
-                regions.add(new Region(path(polygon.getExteriorRing()), holes));
+                regions.add(new Region(outer, holes));
             } else if (part.getNumGeometries() > 1) {
                 regions.addAll(regions(part));
             }

@@ -16,6 +16,9 @@ public record Region(Path outer, List<Path> holes) {
     /** How far a polygon may stray from a curve, in inches, where a polygon stands in for it. */
     public static final double ACCURACY = 1e-4;
 
+    /** What encloses less than this, in square inches, encloses nothing. */
+    static final double LEAST = 1e-12;
+
     /** @throws IllegalArgumentException if a path is open or encloses nothing */
     public Region {
         outer = closed(outer, "the outline").clockwise();
@@ -31,7 +34,7 @@ public record Region(Path outer, List<Path> holes) {
             throw new IllegalArgumentException(what + " of a region begins at " + path.start() + " and ends at " + path.end()
                     + "; close it");
         }
-        if (Math.abs(path.signedArea()) < 1e-12) {
+        if (Math.abs(path.signedArea()) < LEAST) {
             throw new IllegalArgumentException(what + " of a region at " + path.start() + " encloses nothing; spread its points");
         }
         return path;
@@ -111,16 +114,16 @@ public record Region(Path outer, List<Path> holes) {
 
     /** What lies in either, as polygons within {@link #ACCURACY}; several where they are apart. */
     public List<Region> union(Region other) {
-        return Polygons.regions(Polygons.union(Polygons.of(this, ACCURACY), Polygons.of(other, ACCURACY)));
+        return Polygons.regions(Polygons.union(Polygons.sound(this, ACCURACY), Polygons.sound(other, ACCURACY)));
     }
 
     /** What lies in both, as polygons within {@link #ACCURACY}; none where they are apart. */
     public List<Region> intersection(Region other) {
-        return Polygons.regions(Polygons.intersection(Polygons.of(this, ACCURACY), Polygons.of(other, ACCURACY)));
+        return Polygons.regions(Polygons.intersection(Polygons.sound(this, ACCURACY), Polygons.sound(other, ACCURACY)));
     }
 
     /** What lies in this one alone, as polygons within {@link #ACCURACY}. */
     public List<Region> minus(Region other) {
-        return Polygons.regions(Polygons.difference(Polygons.of(this, ACCURACY), Polygons.of(other, ACCURACY)));
+        return Polygons.regions(Polygons.difference(Polygons.sound(this, ACCURACY), Polygons.sound(other, ACCURACY)));
     }
 }

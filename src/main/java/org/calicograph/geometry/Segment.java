@@ -23,6 +23,9 @@ public sealed interface Segment permits Line, Arc, Cubic {
 
     Segment reversed();
 
+    /** The same segment led to other ends, which are to be near its own. */
+    Segment withEnds(Point start, Point end);
+
     /** The part between two shares, the first below the second. */
     Segment between(double start, double end);
 

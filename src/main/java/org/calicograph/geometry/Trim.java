@@ -17,8 +17,6 @@ import org.locationtech.jts.index.strtree.STRtree;
  */
 public final class Trim {
 
-    private static final double LEAST = 1e-6;
-
     private final Region region;
     private final STRtree edges = new STRtree();
     private final IndexedPointInAreaLocator area;
@@ -40,7 +38,7 @@ public final class Trim {
 
     /** What lies within an upright box, its edge included; a path that does not leave the box stays as it is. */
     public static List<Path> within(Box box, Collection<Path> paths) {
-        Box reach = box.grownBy(LEAST);
+        Box reach = box.grownBy(Point.TOLERANCE);
         Trim trim = within(Region.rectangle(reach));
         List<Path> all = new ArrayList<>();
         for (Path path : paths) {
@@ -104,7 +102,7 @@ public final class Trim {
             joined.addAll(runs.get(0));
             runs.set(0, joined);
         }
-        return runs.stream().map(Path::new).filter(p -> p.length() > LEAST).toList();
+        return runs.stream().map(Path::new).filter(p -> p.length() > Point.TOLERANCE).toList();
     }
 
     private static Point end(List<Segment> run) {
@@ -130,10 +128,10 @@ public final class Trim {
     }
 
     private boolean isWithin(Point p) {
-        Envelope near = new Envelope(p.x() - LEAST, p.x() + LEAST, p.y() - LEAST, p.y() + LEAST);
+        Envelope near = new Envelope(p.x() - Point.TOLERANCE, p.x() + Point.TOLERANCE, p.y() - Point.TOLERANCE, p.y() + Point.TOLERANCE);
         for (Object o : edges.query(near)) {
             Segment edge = (Segment) o;
-            if (edge.at(Foot.of(p, edge)).near(p, LEAST)) {
+            if (edge.at(Foot.of(p, edge)).same(p)) {
                 return false;
             }
         }
@@ -141,6 +139,6 @@ public final class Trim {
     }
 
     private static Envelope envelope(Box box) {
-        return new Envelope(box.left() - LEAST, box.right() + LEAST, box.top() - LEAST, box.bottom() + LEAST);
+        return new Envelope(box.left() - Point.TOLERANCE, box.right() + Point.TOLERANCE, box.top() - Point.TOLERANCE, box.bottom() + Point.TOLERANCE);
     }
 }
