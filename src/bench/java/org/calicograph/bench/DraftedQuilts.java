@@ -65,7 +65,7 @@ final class DraftedQuilts {
         var plain = Border.plain(fabric, width);
         return switch (random.nextInt(4)) {
             case 0 -> plain.mitred();
-            case 1 -> plain.cornered(Block.plain(fabric == FRAME ? SASH : FRAME, width, width));
+            case 1 -> plain.corners(Block.plain(fabric == FRAME ? SASH : FRAME, width, width));
             default -> plain;
         };
     }

@@ -3,7 +3,7 @@ package org.calicograph.bench;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
 import org.calicograph.fitting.Fit;
-import org.calicograph.fitting.Fitting;
+import org.calicograph.border.Fitting;
 import org.calicograph.measure.Length;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
@@ -53,6 +53,6 @@ public class FitBench {
         long sizes = candidates / 36;
         Length step = unit.dividedBy(2 * sizes);
         return Fit.around(Length.inches(72), Length.inches(90)).units(unit).steps(step).between(unit.minus(step.times(sizes / 2)), unit.plus(step.times(sizes / 2)))
-                .spacers(Length.inches(1, 4), Length.inches(6)).mirrored();
+                .spacers(Length.inches(1, 4), Length.inches(6)).mirroredAtMiddle();
     }
 }

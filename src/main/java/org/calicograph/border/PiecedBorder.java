@@ -3,6 +3,7 @@ package org.calicograph.border;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.calicograph.covering.Cover;
 import org.calicograph.covering.DesignException;
 import org.calicograph.fabric.Fabric;
@@ -17,11 +18,17 @@ import org.calicograph.patchwork.Placed;
 /**
  * A unit repeated along every side, with a block in each corner.
  *
+ * <p>A border that has taken a fit draws just that: its counts, what stands in its corners, its mirroring and
+ * its spacers. It goes round what the fit was made for and nothing else.
+ *
  * @param unit     drafted for the top side, its outer edge upwards; its height is the border's width
- * @param corner   a square block, drafted for the top left corner
+ * @param corner   a square block, drafted for the top left corner; a plain one of background where none is given,
+ *                 or the unit where the fit has one in each corner
  * @param mirrored true if the second half of every side is the mirror image of the first
+ * @param fit      what it draws; where there is none, as many units as come out whole
+ * @param spacer   the cloth of the fit's spacers, as a block of one patch
  */
-public record PiecedBorder(Patchwork unit, Patchwork corner, boolean mirrored) implements Border {
+public record PiecedBorder(Patchwork unit, Optional<Patchwork> corner, boolean mirrored, Optional<Fitting> fit, Block spacer) implements Border {
 
     static final List<String> SIDES = List.of("top", "right", "bottom", "left");
 
@@ -33,21 +40,28 @@ public record PiecedBorder(Patchwork unit, Patchwork corner, boolean mirrored) i
     }
 
     static PiecedBorder of(Patchwork unit) {
-        Patchwork corner = Block.plain(Role.BACKGROUND.standIn(), unit.height(), unit.height());
-        return new PiecedBorder(unit, corner, false);
+        Length any = Length.inches(1);
+        return new PiecedBorder(unit, Optional.empty(), false, Optional.empty(), Block.plain(Role.BACKGROUND.standIn(), any, any));
     }
 
+    /** Its own block in each corner, drafted for the top left. */
     public PiecedBorder corners(Patchwork block) {
-        return new PiecedBorder(unit, block, mirrored);
+        return new PiecedBorder(unit, Optional.of(block), mirrored, fit, spacer);
     }
 
+    /** The second half of every side the mirror image of the first. */
     public PiecedBorder mirroredAtMiddle() {
-        return new PiecedBorder(unit, corner, true);
+        return new PiecedBorder(unit, corner, true, fit, spacer);
+    }
+
+    /** The spacers of its fit in this cloth. */
+    public PiecedBorder spacersOf(Fabric cloth) {
+        return new PiecedBorder(unit, corner, mirrored, fit, Block.plain(cloth, spacer.width(), spacer.height()));
     }
 
     /** The same border with every patch of the given roles in their fabrics. */
     public PiecedBorder with(Map<Role, Fabric> fabrics) {
-        return new PiecedBorder(unit.with(fabrics), corner.with(fabrics), mirrored);
+        return new PiecedBorder(unit.with(fabrics), corner.map(c -> c.with(fabrics)), mirrored, fit, spacer.with(fabrics));
     }
 
     public PiecedBorder with(Role role, Fabric fabric) {
@@ -55,50 +69,67 @@ public record PiecedBorder(Patchwork unit, Patchwork corner, boolean mirrored) i
     }
 
     /**
-     * The border with its units made larger or smaller as a whole, so that they fit the given counts.
+     * The border as the fit has it: its units made larger or smaller as a whole, counted, cornered, mirrored
+     * and spaced.
      *
-     * @throws DesignException if the unit's width isn't that of the fit
+     * @throws DesignException if the fit has a unit in each corner, and the unit is no square or another block
+     *     was given for the corners
      */
-    public PiecedBorder fitted(UnitCount count) {
-        return new PiecedBorder(unit.scaledTo(count.unit()), corner.scaledTo(unit.scaledTo(count.unit()).height()), mirrored);
+    public PiecedBorder fitted(Fitting fitting) {
+        Patchwork sized = unit.scaledTo(fitting.unit());
+        Optional<Patchwork> block = corner.map(c -> c.scaledTo(sized.height()));
+        if (fitting.corners() == Fitting.Corners.UNIT) {
+            if (sized.width().minus(sized.height()).abs().inInches() > Cover.TOLERANCE / 2) {
+                throw new DesignException("the fit has a unit in each corner, but '" + unit.name() + "' is " + sized.width() + " x " + sized.height()
+                        + " there, no square; ask the fit for corners(Fitting.Corners.APART)");
+            }
+            if (block.isPresent() && !block.get().name().equals(sized.name())) {
+                throw new DesignException("the fit has a unit in each corner, but the border has '" + block.get().name()
+                        + "' there; leave out its corners, or ask the fit for corners(Fitting.Corners.APART)");
+            }
+            block = Optional.of(block.orElse(sized));
+        }
+        return new PiecedBorder(sized, block, mirrored || fitting.mirrored(), Optional.of(fitting), spacer);
     }
 
+    /** The finished width on each side; the wider, where the fit's spacers are of two. */
     @Override
     public Length width() {
-        return unit.height();
+        return unit.height().plus(fit.map(f -> Length.max(f.spacerSides(), f.spacerEnds())).orElse(Length.ZERO));
     }
 
     @Override
     public Assembly around(Patchwork inside, String id, int number) {
-        Frame f = Frame.around(inside, width(), number);
-        PlainBorder.requireCorner(corner, width(), number);
+        Frame.requireRectangle(inside, number);
+        fit.ifPresent(f -> UnitCounts.requireRound(f, inside, number));
+        if (fit.isEmpty() || !fit.get().hasSpacer()) {
+            return units(inside, id, number);
+        }
+        Fabric cloth = spacer.patches().get(0).fabric();
+        Assembly spaced = new UnevenBorder(cloth, fit.get().spacerSides(), fit.get().spacerEnds()).around(inside, id + "-spacer", number);
+        Assembly outer = units(spaced, id, number);
+        List<Placed> parts = new ArrayList<>();
+        spaced.parts().forEach(p -> parts.add(p.moved(outer.parts().get(0).place())));
+        parts.addAll(outer.parts().subList(1, outer.parts().size()));
+        return Assembly.of(inside.name() + " with " + id, outer.outline(), parts);
+    }
+
+    private Assembly units(Patchwork inside, String id, int number) {
+        Frame f = Frame.around(inside, unit.height(), number);
+        Patchwork block = corner.orElseGet(() -> Block.plain(Role.BACKGROUND.standIn(), unit.height(), unit.height())
+                .with(Map.of(Role.BACKGROUND, spacer.patches().get(0).fabric())));
+        PlainBorder.requireCorner(block, unit.height(), number);
         Patchwork mirror = mirrored ? unit.mirrored() : unit;
         List<Placed> parts = new ArrayList<>();
         for (int side = 0; side < 4; side++) {
-            int count = count(f.length(side), number, SIDES.get(side));
+            int count = UnitCounts.along(this, f.length(side), number, SIDES.get(side));
             double step = f.length(side).inInches() / count;
             for (int i = 0; i < count; i++) {
                 Patchwork work = mirrored && 2 * i >= count ? mirror : unit;
                 parts.add(new Placed(id + "-" + SIDES.get(side) + (i + 1), work, Transform.move(i * step, 0).then(f.side(side, false))));
             }
-            parts.add(new Placed(id + "-corner" + (side + 1), corner, f.corner(side)));
+            parts.add(new Placed(id + "-corner" + (side + 1), block, f.corner(side)));
         }
         return f.with(id, parts);
-    }
-
-    private int count(Length side, int number, String name) {
-        int count = (int) Math.max(1, Math.rint(side.ratioTo(unit.width())));
-        Length over = unit.width().times((long) count).minus(side);
-        if (over.abs().inInches() > Cover.TOLERANCE) {
-            Length unitThatFits = side.dividedBy(count);
-            throw new DesignException("Border " + number + ": " + count + " units of " + unit.width() + " make "
-                    + unit.width().times((long) count) + " but the " + name + " is " + side + "; make the unit " + unitThatFits
-                    + " wide, or add a plain border inside so that the side comes to a whole number of units.");
-        }
-        if (mirrored && count % 2 != 0) {
-            throw new DesignException("Border " + number + ": " + count + " units along the " + name
-                    + " can't be mirrored at the middle; use an even number, or leave out mirroredAtMiddle.");
-        }
-        return count;
     }
 }

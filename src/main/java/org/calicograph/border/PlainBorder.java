@@ -31,7 +31,7 @@ public record PlainBorder(Fabric fabric, Length width, Corner corner, Patchwork 
     }
 
     /** A block stands in each corner, turned so that its top left is outermost. */
-    public PlainBorder cornered(Patchwork block) {
+    public PlainBorder corners(Patchwork block) {
         return new PlainBorder(fabric, width, Corner.BLOCK, block);
     }
 

@@ -4,13 +4,13 @@ import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
+import org.calicograph.border.Fitting;
 import org.calicograph.drawing.Drawable;
 import org.calicograph.drawing.Exhibit;
 import org.calicograph.drawing.Table;
 import org.calicograph.measure.Length;
 import org.calicograph.covering.DesignException;
 import org.calicograph.patchwork.Patchwork;
-import org.calicograph.border.UnitCount;
 
 /**
  * The question how many equal units go round a rectangle.
@@ -102,7 +102,7 @@ public record Fit(Length across, Length down, Length unit, Length shortest, Leng
     }
 
     /** A spacer border may go inside, of one width all round. */
-    public Fit spacer(Length narrowest, Length widest) {
+    public Fit equalSpacers(Length narrowest, Length widest) {
         return with(new Spacers(narrowest, widest, true));
     }
 
@@ -120,7 +120,7 @@ public record Fit(Length across, Length down, Length unit, Length shortest, Leng
     }
 
     /** Every side to be mirrored at its middle, so that it needs an even number of units. */
-    public Fit mirrored() {
+    public Fit mirroredAtMiddle() {
         return new Fit(across, down, unit, shortest, longest, step, fewest, most, spacers, corners, true);
     }
 
@@ -130,16 +130,11 @@ public record Fit(Length across, Length down, Length unit, Length shortest, Leng
     }
 
     /**
-     * The best fitting; where there is none as asked, the nearest that can.
+     * The best fitting; where there is none as asked, the nearest that can: what {@code fitted} takes.
      *
      * @throws DesignException with the reason, if nothing near can be fitted either
      */
-    public UnitCount nearest() {
-        return best().counts();
-    }
-
-    /** As {@link #nearest}, with corners and spacers. */
-    public Fitting best() {
+    public Fitting nearest() {
         List<Fitting> all = solutions();
         if (all.isEmpty()) {
             all = others();

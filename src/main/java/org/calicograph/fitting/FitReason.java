@@ -3,6 +3,7 @@ package org.calicograph.fitting;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
+import org.calicograph.border.Fitting;
 import org.calicograph.measure.Length;
 
 /** One sentence that says whether a fit can be had, and if not, why. */

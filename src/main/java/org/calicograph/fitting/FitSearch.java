@@ -5,6 +5,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
+import org.calicograph.border.Fitting;
 import org.calicograph.measure.Length;
 
 /**
@@ -39,7 +40,7 @@ final class FitSearch {
     private static void add(Fit fit, Side a, Side d, Length unit, List<Fitting> found) {
         for (Fitting.Corners corners : Fitting.Corners.values()) {
             if (fit.corners().contains(corners)) {
-                Fitting f = new Fitting(a.count(), d.count(), corners, unit, fit.unit(), a.spacer(), d.spacer());
+                Fitting f = new Fitting(fit.across(), fit.down(), a.count(), d.count(), corners, fit.symmetric(), unit, fit.unit(), a.spacer(), d.spacer());
                 if (f.total() >= fit.fewest() && f.total() <= fit.most()) {
                     found.add(f);
                 }
@@ -108,7 +109,7 @@ final class FitSearch {
         }
         List<Fitting> kept = new ArrayList<>();
         for (Fitting f : found) {
-            kept.add(new Fitting(f.across(), f.down(), f.corners(), f.unit(), fit.unit(), f.spacerSides(), f.spacerEnds()));
+            kept.add(new Fitting(fit.across(), fit.down(), f.across(), f.down(), f.corners(), f.mirrored(), f.unit(), fit.unit(), f.spacerSides(), f.spacerEnds()));
         }
         kept.sort(Fitting.BEST_FIRST);
         return kept;

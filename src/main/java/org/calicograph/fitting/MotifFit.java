@@ -123,7 +123,7 @@ public record MotifFit(Length across, Length down, Length spacing, Length closes
      *
      * @throws DesignException with the reason, if nothing near fits either
      */
-    public MotifSpacing best() {
+    public MotifSpacing nearest() {
         List<MotifSpacing> all = solutions();
         if (!all.isEmpty()) {
             return all.get(0);

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.calicograph.measure.Length.inches;
 
+import org.calicograph.border.Fitting;
 import org.calicograph.measure.Length;
 import org.calicograph.covering.DesignException;
 import org.junit.jupiter.api.Test;
@@ -47,7 +48,7 @@ class BorderStripsTest {
     /** A 50 in top inside a pieced border of 53 in wants 3 in more in all, strips of 1 1/2 in finished and 2 in cut (a quilting club's forum). */
     @Test
     void a_spacer_makes_up_the_published_difference() {
-        Fitting fitting = Fit.around(inches(50), inches(50)).units(inches(53)).spacer(inches(1, 2), inches(3)).corners(Fitting.Corners.APART).best();
+        Fitting fitting = Fit.around(inches(50), inches(50)).units(inches(53)).equalSpacers(inches(1, 2), inches(3)).corners(Fitting.Corners.APART).nearest();
         assertThat(fitting.across()).isEqualTo(1);
         assertThat(fitting.spacerSides()).isEqualTo(inches("1 1/2"));
         assertThat(BorderStrips.butted(inches(50), inches(50), fitting.spacerSides()).cutWidth()).isEqualTo(inches(2));

@@ -19,10 +19,10 @@ class MotifFitTest {
     void swags_meet_at_the_corners_where_their_length_divides_both_sides() {
         MotifFit fit = MotifFit.along(inches(60), inches(75)).spaced(inches("7 1/2"));
         assertThat(fit.solutions()).hasSize(1);
-        assertThat(fit.best().across()).isEqualTo(8);
-        assertThat(fit.best().down()).isEqualTo(10);
-        assertThat(fit.best().total()).isEqualTo(36);
-        assertThat(fit.best().marksAcross()).hasSize(9).startsWith(Length.ZERO).endsWith(inches(60));
+        assertThat(fit.nearest().across()).isEqualTo(8);
+        assertThat(fit.nearest().down()).isEqualTo(10);
+        assertThat(fit.nearest().total()).isEqualTo(36);
+        assertThat(fit.nearest().marksAcross()).hasSize(9).startsWith(Length.ZERO).endsWith(inches(60));
         assertThat(fit.why()).isEqualTo("36 motifs 7 1/2 in apart: 8 across and 10 down, meeting at the corners; it is the only way.");
     }
 
@@ -106,11 +106,11 @@ class MotifFitTest {
     @Test
     void a_turned_corner_reaches_equally_far_along_both_sides() {
         MotifFit fit = MotifFit.along(inches(61), inches(75)).spaced(inches(7)).turning(inches(2), inches(4)).corners(MotifSpacing.Corner.TURNING);
-        MotifSpacing best = fit.best();
+        MotifSpacing best = fit.nearest();
         assertThat(best.reach()).isEqualTo(inches("2 1/2"));
         assertThat(best.across()).isEqualTo(8);
         assertThat(best.down()).isEqualTo(10);
         Golden.picture("setting/swags-turning", FitPictures.motifs(best));
-        Golden.picture("setting/swags-meeting", FitPictures.motifs(MotifFit.along(inches(60), inches(75)).spaced(inches("7 1/2")).best()));
+        Golden.picture("setting/swags-meeting", FitPictures.motifs(MotifFit.along(inches(60), inches(75)).spaced(inches("7 1/2")).nearest()));
     }
 }

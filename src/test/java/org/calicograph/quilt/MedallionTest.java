@@ -36,7 +36,7 @@ class MedallionTest {
                 .with(Border.of(tooth(inches(unit))).mirroredAtMiddle())
                 .with(Border.plain(NAVY, inches(2)).mitred())
                 .with(Border.plain(NAVY, inches(3)))
-                .with(Border.plain(NAVY, inches(1)).cornered(tooth(inches(1))))
+                .with(Border.plain(NAVY, inches(1)).corners(tooth(inches(1))))
                 .top();
         assertThat(top.width()).isEqualTo(inches(2L * across * unit + 2L * unit + 12));
         Cover.check("the top", top.outline(), top.patches().stream().map(p -> new Cover.Part(p.id(), p.shape())).toList());
@@ -46,7 +46,7 @@ class MedallionTest {
     @Test
     void a_corner_block_of_another_size_is_refused() {
         assertThatThrownBy(() -> Medallion.around(Block.plain(NAVY, inches(10), inches(10)))
-                .with(Border.plain(NAVY, Length.parse("2 1/2")).cornered(tooth(inches(3)))).top())
+                .with(Border.plain(NAVY, Length.parse("2 1/2")).corners(tooth(inches(3)))).top())
                 .hasMessage("Border 1 is 2 1/2 in wide but its corner block is 3 in; make them equal or mitre the corner.");
     }
 

@@ -1,24 +1,28 @@
-package org.calicograph.fitting;
+package org.calicograph.border;
 
 import java.util.Comparator;
+import org.calicograph.covering.DesignException;
 import org.calicograph.measure.Length;
-import org.calicograph.border.UnitCount;
 
 /**
- * One way in which a border's units come out whole.
+ * One way in which a border's units come out whole: all that a pieced border takes from its fit.
  *
  * <p>Fittings are ranked by, in this order: no spacer before one, a spacer of one width all round before
  * two widths, units nearest to the size asked for, the narrower spacers, the fewer units.
  *
+ * @param roundAcross the finished width of what it goes round, spacers not included
+ * @param roundDown   its finished height
  * @param across      units along the top, corners apart, and as many along the bottom
  * @param down        units along each of the other sides
  * @param corners     what stands in the corners
+ * @param mirrored    true if the second half of every side is the mirror image of the first
  * @param unit        the finished length of a unit along the side
  * @param asked       the length that was asked for
  * @param spacerSides the finished width of the spacer border on the left and right; none where 0
  * @param spacerEnds  the same for the top and bottom
  */
-public record Fitting(int across, int down, Corners corners, Length unit, Length asked, Length spacerSides, Length spacerEnds) {
+public record Fitting(Length roundAcross, Length roundDown, int across, int down, Corners corners, boolean mirrored, Length unit, Length asked,
+                      Length spacerSides, Length spacerEnds) {
 
     /** What stands in the corners of a pieced border. */
     public enum Corners {
@@ -28,7 +32,7 @@ public record Fitting(int across, int down, Corners corners, Length unit, Length
         UNIT
     }
 
-    static final Comparator<Fitting> BEST_FIRST = Comparator
+    public static final Comparator<Fitting> BEST_FIRST = Comparator
             .comparing((Fitting f) -> f.spacerSides.isZero() && f.spacerEnds.isZero() ? 0 : f.spacerSides.equals(f.spacerEnds) ? 1 : 2)
             .thenComparing(f -> f.unit.minus(f.asked).abs())
             .thenComparing(f -> f.spacerSides.plus(f.spacerEnds))
@@ -36,14 +40,30 @@ public record Fitting(int across, int down, Corners corners, Length unit, Length
             .thenComparing(Fitting::corners)
             .thenComparing(Fitting::across);
 
+    /** @throws DesignException if the units don't come to the sides with the spacers, or can't be mirrored at the middle */
+    public Fitting {
+        if (across < 1 || down < 1 || !unit.isPositive() || spacerSides.units() < 0 || spacerEnds.units() < 0) {
+            throw new DesignException("a border of " + across + " and " + down + " units of " + unit
+                    + " can't be sewn; use at least 1 unit on each side, a length above 0 and spacers of 0 or more");
+        }
+        requireSum(across, unit, roundAcross, spacerSides);
+        requireSum(down, unit, roundDown, spacerEnds);
+        if (mirrored && (across % 2 != 0 || down % 2 != 0)) {
+            throw new DesignException(across + " units across and " + down + " down can't be mirrored at the middle; use even numbers");
+        }
+    }
+
+    private static void requireSum(int count, Length unit, Length side, Length spacer) {
+        Length whole = side.plus(spacer.times(2));
+        if (!unit.times((long) count).equals(whole)) {
+            throw new DesignException(count + " units of " + unit + " make " + unit.times((long) count) + ", not " + whole
+                    + "; use units of " + whole.dividedBy(count));
+        }
+    }
+
     /** All the units, those in the corners included. */
     public int total() {
         return 2 * (across + down) + (corners == Corners.UNIT ? 4 : 0);
-    }
-
-    /** The counts as a pieced border takes them. */
-    public UnitCount counts() {
-        return new UnitCount(across, down, unit);
     }
 
     /** True if a plain border inside makes up the difference. */
@@ -56,6 +76,7 @@ public record Fitting(int across, int down, Corners corners, Length unit, Length
         String sides = across == down ? across + " on each side" : across + " across and " + down + " down";
         String spacer = !hasSpacer() ? "" : spacerSides.equals(spacerEnds) ? ", inside them a spacer of " + spacerSides + " finished"
                 : ", inside them spacers of " + spacerSides + " on the sides and " + spacerEnds + " at the ends, finished";
-        return total() + " units of " + unit + ": " + sides + (corners == Corners.UNIT ? " and one in each corner" : ", the corners apart") + spacer;
+        return total() + " units of " + unit + ": " + sides + (corners == Corners.UNIT ? " and one in each corner" : ", the corners apart")
+                + (mirrored ? ", mirrored at the middle" : "") + spacer;
     }
 }
