@@ -19,18 +19,31 @@ import org.calicograph.patchwork.Patch;
  * A compass star in a circle: four long points, four more between them, then eight, then sixteen, each
  * split into a light and a dark half.
  *
- * <p>Drafting: every new point has its tip on the circle, halfway round between its neighbours' tips, and
- * its base on their sides; 32 points stand 11.25 degrees apart (common practice).
+ * <p>Drafting: every point has its tip on the circle, the later ones halfway round between their neighbours'
+ * tips; 32 points stand 11.25 degrees apart. All sides are drawn from the tips past one small circle about the
+ * middle, which they touch (common practice), so that every point stands straight: its two halves are mirror
+ * images, and all points of a rank are alike.
  */
 public final class CompassStar {
 
     /** How far from the middle the four long points meet, as a share of the radius. */
     private static final double WAIST = 0.22;
-    /** How far up its neighbours' sides a later point begins. */
-    private static final double STEP = 0.30;
+    /** Half the angle at every tip, in radians: a side leads from the tip to the waist, an eighth of a turn on. */
+    private static final double LEAN = lean();
 
-    /** The space between two tips: the corner where their sides meet is the bottom. */
-    private record Notch(Angle from, Point corner, Angle to) { }
+    /** The space between two tips: the corner where their sides meet is the bottom, midway round. */
+    private record Notch(Angle from, Point corner, Angle to) {
+
+        Angle middle() {
+            return from.plus(to).dividedBy(2);
+        }
+
+        static Notch between(Angle from, Angle to, double r) {
+            double half = to.minus(from).inRadians() / 2;
+            double depth = r * Math.sin(LEAN) / Math.sin(LEAN + half);
+            return new Notch(from, Point.polar(depth, from.plus(to).dividedBy(2)), to);
+        }
+    }
 
     /** A compass star of 8, 16 or 32 points in a circle of the given finished width. */
     public static Block of(int points, Length diameter) {
@@ -41,26 +54,24 @@ public final class CompassStar {
         List<Patch> patches = new ArrayList<>();
         List<Notch> notches = new ArrayList<>();
         for (int i = 0; i < 4; i++) {
-            Angle up = Angle.degrees(90 * i - 90);
-            Point tip = Point.polar(r, up);
-            Point before = Point.polar(WAIST * r, up.minus(Angle.degrees(45)));
-            Point after = Point.polar(WAIST * r, up.plus(Angle.degrees(45)));
-            add(patches, LIGHT, Point.ORIGIN, before, tip);
-            add(patches, DARK, Point.ORIGIN, tip, after);
-            notches.add(new Notch(up, after, up.plus(Angle.QUARTER)));
+            notches.add(Notch.between(Angle.degrees(90 * i - 90), Angle.degrees(90 * i), r));
+        }
+        for (int i = 0; i < 4; i++) {
+            Point tip = Point.polar(r, notches.get(i).from());
+            add(patches, LIGHT, Point.ORIGIN, notches.get((i + 3) % 4).corner(), tip);
+            add(patches, DARK, Point.ORIGIN, tip, notches.get(i).corner());
         }
         Role[] shades = {ACCENT, MEDIUM, DARK};
         for (int count = 4, level = 0; count < points; count *= 2, level++) {
             List<Notch> narrower = new ArrayList<>();
             for (Notch n : notches) {
-                Angle up = n.from().plus(n.to()).dividedBy(2);
-                Point tip = Point.polar(r, up);
-                Point left = n.corner().towards(Point.polar(r, n.from()), STEP);
-                Point right = n.corner().towards(Point.polar(r, n.to()), STEP);
-                add(patches, LIGHT, n.corner(), left, tip);
-                add(patches, shades[level], n.corner(), tip, right);
-                narrower.add(new Notch(n.from(), left, up));
-                narrower.add(new Notch(up, right, n.to()));
+                Point tip = Point.polar(r, n.middle());
+                Notch left = Notch.between(n.from(), n.middle(), r);
+                Notch right = Notch.between(n.middle(), n.to(), r);
+                add(patches, LIGHT, n.corner(), left.corner(), tip);
+                add(patches, shades[level], n.corner(), tip, right.corner());
+                narrower.add(left);
+                narrower.add(right);
             }
             notches = narrower;
         }
@@ -73,17 +84,12 @@ public final class CompassStar {
             patches.add(Patch.of(Integer.toString(patches.size() + 1), BACKGROUND, ground));
             rim.add(arc);
         }
-        return Block.of("Compass Star", Region.of(closed(rim)), patches);
+        return Block.of("Compass Star", Region.of(new Path(rim)), patches);
     }
 
-    /** The rim's last arc may miss the first one's start by a rounding; it is drawn to that very point. */
-    private static Path closed(List<Segment> rim) {
-        var pen = Path.from(rim.get(0).from());
-        for (int i = 0; i < rim.size(); i++) {
-            Point to = i == rim.size() - 1 ? rim.get(0).from() : rim.get(i).to();
-            pen = pen.arcTo(to, ((Arc) rim.get(i)).bulge());
-        }
-        return pen.close();
+    private static double lean() {
+        double along = WAIST * Math.sqrt(0.5);
+        return Math.atan(along / (1 - along));
     }
 
     private static void add(List<Patch> patches, Role role, Point a, Point b, Point c) {
