@@ -69,9 +69,9 @@ public record Booklet(Quilt quilt, CuttingRules rules, Paper paper, Batting batt
 
     /** Every page, each exactly as large as the paper: cover, what it takes, cutting, sewing, finishing, and templates at full size last. */
     public List<Picture> pages() {
-        Cutting cutting = Cutting.of(quilt, rules);
+        Cutting cutting = Cutting.of(quilt).by(rules);
         SewingPlan plan = SewingPlan.of(quilt.title(), quilt.top(), rules);
-        Finishing finishing = Finishing.of(quilt.width(), quilt.height(), rules);
+        Finishing finishing = Finishing.of(quilt, rules);
         PageFlow flow = new PageFlow(paper, quilt.title());
         new Cover(this, plan, Difficulty.of(quilt.top(), plan, rules)).set(flow);
         flow.turnPage();

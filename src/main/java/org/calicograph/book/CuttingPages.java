@@ -42,9 +42,9 @@ record CuttingPages(Booklet booklet, Cutting cutting) {
         for (FabricCut f : cutting.fabrics()) {
             Table pieces = f.table(rules);
             Table strips = f.strips(rules);
-            flow.heading(f.fabric().name() + ": " + f.yardage().asked(rules), Math.min(flow.height(strips) + flow.height(pieces) + 2.9, flow.page() - 1));
+            flow.heading(f.name() + ": " + f.yardage().asked(rules), Math.min(flow.height(strips) + flow.height(pieces) + 2.9, flow.page() - 1));
             flow.table(strips, true);
-            flow.picture(LayoutPicture.of(f.toCut(rules), f.fabric().colour(), rules::text, b -> f.cutsWithin(b, rules)), 4.6, f.caption(rules));
+            flow.picture(LayoutPicture.of(f.layout(), f.fabric().colour(), rules::text, b -> f.cutsWithin(b, rules)), 4.6, f.caption(rules));
             flow.table(pieces, true);
         }
         flow.heading("Labels for the piles", 1.6);

@@ -31,14 +31,14 @@ record Glance(Booklet booklet, Cutting cutting, SewingPlan plan, Finishing finis
         flow.heading("Fabric", 1.5);
         List<PageFlow.Figure> swatches = new ArrayList<>();
         for (FabricCut f : cutting.fabrics()) {
-            swatches.add(new PageFlow.Figure(swatch(f), f.fabric().name(), "buy " + f.yardage().asked(rules)));
+            swatches.add(new PageFlow.Figure(swatch(f), f.name(), "buy " + f.yardage().asked(rules)));
         }
         flow.grid(Math.max(4, Math.min(6, swatches.size())), 0.7, swatches);
         Table key = Table.of("Fabric", "Fabric", "Buy", "Pieces", "What it is for");
         Map<String, Set<String>> uses = uses();
         for (FabricCut f : cutting.fabrics()) {
-            key = key.row(f.fabric().name(), f.yardage().asked(rules), f.pieces().stream().mapToInt(Piece::count).sum(),
-                    String.join(", ", uses.getOrDefault(f.fabric().name(), Set.of("the top"))));
+            key = key.row(f.name(), f.yardage().asked(rules), f.pieces().stream().mapToInt(Piece::count).sum(),
+                    String.join(", ", uses.getOrDefault(f.name(), Set.of("the top"))));
         }
         flow.table(key);
         flow.paragraph(cutting.assumptions());
@@ -73,7 +73,7 @@ record Glance(Booklet booklet, Cutting cutting, SewingPlan plan, Finishing finis
     /** For each fabric the blocks and other works in which its pieces are sewn. */
     private Map<String, Set<String>> uses() {
         Map<String, String> fabricOf = new LinkedHashMap<>();
-        cutting.fabrics().forEach(f -> f.pieces().forEach(p -> fabricOf.put(p.letter(), f.fabric().name())));
+        cutting.fabrics().forEach(f -> f.pieces().forEach(p -> fabricOf.put(p.letter(), f.name())));
         Map<String, Set<String>> uses = new LinkedHashMap<>();
         for (Stage s : plan.stages()) {
             for (String letter : s.letters().values()) {

@@ -18,7 +18,7 @@ record TeacherPage(Booklet booklet, Cutting cutting, SewingPlan plan) {
         Table pieces = Table.of("Pieces", "Letter", "Fabric", "How many", "Shape", "Finished size");
         for (FabricCut f : cutting.fabrics()) {
             for (Piece p : f.pieces()) {
-                pieces = pieces.row(p.letter(), f.fabric().name(), p.count(), p.method().shape(), p.size(rules));
+                pieces = pieces.row(p.letter(), f.name(), p.count(), p.method().shape(), p.size(rules));
             }
         }
         flow.table(pieces);

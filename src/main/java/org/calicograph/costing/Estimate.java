@@ -3,11 +3,14 @@ package org.calicograph.costing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import org.calicograph.cutting.Cutting;
 import org.calicograph.cutting.FabricCut;
 import org.calicograph.drawing.Drawable;
 import org.calicograph.drawing.Exhibit;
 import org.calicograph.drawing.Table;
+import org.calicograph.fabric.Fabric;
+import org.calicograph.fabric.Price;
 import org.calicograph.finishing.Finishing;
 import org.calicograph.measure.Length;
 import org.calicograph.piecing.SewingPlan;
@@ -43,7 +46,8 @@ public record Estimate(String title, Rates rates, List<Work> work, List<Goods> g
     }
 
     /** With the rules of a cutting that is there already. */
-    public static Estimate of(Quilt quilt, Cutting cutting, Rates rates) {
+    public static Estimate of(Quilt quilt, Cutting cutting, Rates asked) {
+        Rates rates = currency(cutting).map(asked::currency).orElse(asked);
         int pieces = cutting.fabrics().stream().flatMap(f -> f.pieces().stream()).mapToInt(p -> p.count()).sum();
         long seams = 0;
         double sewn = 0;
@@ -54,7 +58,7 @@ public record Estimate(String title, Rates rates, List<Work> work, List<Goods> g
             }
         }
         double lines = quilt.top().outline().area().squareInches() / rates.lineSpacing();
-        Finishing finishing = Finishing.of(quilt.width(), quilt.height(), cutting.rules());
+        Finishing finishing = Finishing.of(quilt, cutting.rules());
         double binding = finishing.bindingLength().inInches();
         List<Work> work = List.of(
                 new Work("Cutting", pieces + " pieces", number(rates.secondsPerPiece()) + " s a piece", pieces * rates.secondsPerPiece() / 3600),
@@ -72,10 +76,14 @@ public record Estimate(String title, Rates rates, List<Work> work, List<Goods> g
         double unit = metric ? 1000 / 25.4 : 36;
         List<Goods> goods = new ArrayList<>();
         for (FabricCut f : cutting.fabrics()) {
-            goods.add(cloth(f.fabric().name(), f.yardage().toBuy(), rates.priceOf(f.fabric().name()), cutting, rates));
+            goods.add(cloth(f.name(), f.yardage().toBuy(), priceOf(f.fabric(), metric, rates), cutting, rates));
         }
-        quilt.binding().ifPresent(f -> goods.add(cloth("binding, " + f.name(), finishing.bindingCloth().plus(cutting.rules().reserve()), rates.priceOf(f.name()), cutting, rates)));
-        goods.add(cloth("backing", finishing.backing().total(), rates.priceOf("backing"), cutting, rates));
+        if (quilt.binding().isEmpty()) {
+            goods.add(cloth("binding", cutting.rules().bought(finishing.bindingLaid()), rates.priceOf("binding"), cutting, rates));
+        }
+        if (quilt.backing().isEmpty()) {
+            goods.add(cloth("backing", cutting.rules().bought(finishing.backing().total()), rates.priceOf("backing"), cutting, rates));
+        }
         double over = 2 * finishing.how().overage().inInches();
         double area = (finishing.width().inInches() + over) * (finishing.height().inInches() + over) / unit / unit;
         goods.add(new Goods("batting", number(area) + (metric ? " square metres" : " square yards"), money(rates.battingPrice(), rates)
@@ -89,15 +97,31 @@ public record Estimate(String title, Rates rates, List<Work> work, List<Goods> g
 
     private static Goods cloth(String what, Length needed, double price, Cutting cutting, Rates rates) {
         boolean metric = cutting.rules().isMetric();
-        double units = needed.roundedUpTo(cutting.rules().buyingStep()).inInches() / (metric ? 1000 / 25.4 : 36);
-        String buy = metric ? String.format(Locale.ROOT, "%.1f m", units) : eighths(units) + " yd";
-        return new Goods(what, buy, money(price, rates) + (metric ? " a metre" : " a yard"), units * price);
+        double units = needed.inInches() / (metric ? 1000 / 25.4 : 36);
+        return new Goods(what, cutting.rules().asked(needed), money(price, rates) + (metric ? " a metre" : " a yard"), units * price);
     }
 
-    /** A number of yards as it is asked for at the counter: {@code 1 3/8}. */
-    private static String eighths(double yards) {
-        String text = Length.inches(yards).toString();
-        return text.substring(0, text.length() - 3);
+    /** What the cloth itself costs, if it says so, by the yard or the metre as it is bought; else the rate. */
+    private static double priceOf(Fabric fabric, boolean metric, Rates rates) {
+        return fabric.price().map(p -> p.of(metric ? Length.cm(100) : Length.yards(1)).doubleValue()).orElseGet(() -> rates.priceOf(fabric.name()));
+    }
+
+    /**
+     * The currency in which cloths state their prices; everything is reckoned in it. Empty if none states one.
+     *
+     * @throws IllegalArgumentException if there are two, naming a cloth of each
+     */
+    private static Optional<String> currency(Cutting cutting) {
+        Optional<FabricCut> first = cutting.fabrics().stream().filter(f -> f.fabric().price().isPresent()).findFirst();
+        for (FabricCut f : cutting.fabrics()) {
+            String own = f.fabric().price().map(Price::currency).orElse("");
+            String others = first.flatMap(g -> g.fabric().price()).map(Price::currency).orElse("");
+            if (!own.isEmpty() && !own.equals(others)) {
+                throw new IllegalArgumentException("'" + first.get().name() + "' is priced in " + others + " but '" + f.name() + "' in " + own
+                        + "; state both in one currency");
+            }
+        }
+        return first.flatMap(f -> f.fabric().price()).map(p -> p.currency() + " ");
     }
 
     private static String run(double inches, Cutting cutting) {

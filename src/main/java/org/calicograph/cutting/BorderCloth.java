@@ -4,6 +4,7 @@ import java.util.List;
 import org.calicograph.drawing.Drawable;
 import org.calicograph.drawing.Exhibit;
 import org.calicograph.drawing.Table;
+import org.calicograph.fabric.Fabric;
 import org.calicograph.measure.Length;
 import org.calicograph.cutting.pieces.CuttingRules;
 
@@ -14,8 +15,9 @@ import org.calicograph.cutting.pieces.CuttingRules;
  *
  * @param width  cut width of the border
  * @param pieces cut lengths of its pieces
+ * @param cloth  the usable width of the cloth
  */
-public record BorderCloth(Length width, List<Length> pieces, CuttingRules rules) implements Drawable {
+public record BorderCloth(Length width, List<Length> pieces, Length cloth, CuttingRules rules) implements Drawable {
 
     /** How the border's length is got. */
     public enum Way { LENGTHWISE, STRAIGHT_JOINS, DIAGONAL_JOINS }
@@ -30,9 +32,9 @@ public record BorderCloth(Length width, List<Length> pieces, CuttingRules rules)
     /** @throws IllegalArgumentException if there is no piece, or the border is too wide for the cloth or its joins */
     public BorderCloth {
         pieces = List.copyOf(pieces);
-        if (pieces.isEmpty() || !width.isPositive() || width.times(2).compareTo(rules.usableWidth()) > 0) {
+        if (pieces.isEmpty() || !width.isPositive() || width.times(2).compareTo(cloth) > 0) {
             throw new IllegalArgumentException("a border " + width + " wide of " + pieces.size() + " pieces can't be joined from cloth "
-                    + rules.usableWidth() + " wide; give one piece or more, at most half as wide as the cloth");
+                    + cloth + " wide; give one piece or more, at most half as wide as the cloth");
         }
     }
 
@@ -41,7 +43,7 @@ public record BorderCloth(Length width, List<Length> pieces, CuttingRules rules)
         Length seams = rules.seam().times(2);
         Length side = down.plus(seams);
         Length end = across.plus(border.times(2)).plus(seams);
-        return new BorderCloth(border.plus(seams), List.of(side, side, end, end), rules);
+        return new BorderCloth(border.plus(seams), List.of(side, side, end, end), Fabric.USABLE_WIDTH, rules);
     }
 
     /**
@@ -52,7 +54,12 @@ public record BorderCloth(Length width, List<Length> pieces, CuttingRules rules)
     public static BorderCloth mitred(Length across, Length down, Length border, Length extra, CuttingRules rules) {
         Length side = down.plus(border.times(2)).plus(extra);
         Length end = across.plus(border.times(2)).plus(extra);
-        return new BorderCloth(border.plus(rules.seam().times(2)), List.of(side, side, end, end), rules);
+        return new BorderCloth(border.plus(rules.seam().times(2)), List.of(side, side, end, end), Fabric.USABLE_WIDTH, rules);
+    }
+
+    /** The same from a fabric, at its width. */
+    public BorderCloth from(Fabric fabric) {
+        return new BorderCloth(width, pieces, fabric.usableWidth(), rules);
     }
 
     /** The length of all pieces. */
@@ -63,13 +70,13 @@ public record BorderCloth(Length width, List<Length> pieces, CuttingRules rules)
     /** One way; what is left of a strip begins the next piece. */
     public Amount amount(Way way) {
         if (way == Way.LENGTHWISE) {
-            int abreast = (int) (rules.usableWidth().units() / width.units());
+            int abreast = (int) (cloth.units() / width.units());
             List<Length> longest = pieces.stream().sorted(java.util.Comparator.reverseOrder()).toList();
-            Length cloth = Length.ZERO;
+            Length along = Length.ZERO;
             for (int i = 0; i < longest.size(); i += abreast) {
-                cloth = cloth.plus(longest.get(i));
+                along = along.plus(longest.get(i));
             }
-            return new Amount(way, pieces.size(), 0, cloth);
+            return new Amount(way, pieces.size(), 0, along);
         }
         StripJoins joins = joined(way);
         return new Amount(way, joins.strips().size(), joins.joins(), width.times((long) joins.strips().size()));
@@ -94,7 +101,7 @@ public record BorderCloth(Length width, List<Length> pieces, CuttingRules rules)
 
     /** A length of strips, of this width, that no joining goes below: each piece with the seams that it can't do without. */
     Length leastJoined(Way way) {
-        Length more = rules.usableWidth().minus(lost(way));
+        Length more = cloth.minus(lost(way));
         Length least = Length.ZERO;
         for (Length piece : pieces) {
             long parts = Math.max(1, (long) Math.ceil(piece.minus(lost(way)).ratioTo(more) - 1e-9));

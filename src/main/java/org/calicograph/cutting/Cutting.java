@@ -13,6 +13,7 @@ import org.calicograph.measure.Length;
 import org.calicograph.patchwork.Applique;
 import org.calicograph.patchwork.Patchwork;
 import org.calicograph.quilt.Quilt;
+import org.calicograph.cutting.layout.Blank;
 import org.calicograph.cutting.layout.CutStepsPicture;
 import org.calicograph.cutting.layout.LayoutPicture;
 import org.calicograph.cutting.layout.LayoutSearch;
@@ -25,9 +26,10 @@ import org.calicograph.cutting.pieces.Pieces;
  * selvage or joined from strips across, whichever takes less of the fabric; {@link #borders} asks for one way.
  *
  * @param title  what it is for
+ * @param source what is cut
  * @param search how layouts were looked for
  */
-public record Cutting(String title, CuttingRules rules, List<FabricCut> fabrics, LayoutSearch search) implements Drawable {
+public record Cutting(String title, Source source, CuttingRules rules, List<FabricCut> fabrics, LayoutSearch search) implements Drawable {
 
     /** Goes with every cutting plan. */
     public static final String CAUTION = "A rotary cutter is a razor: close its guard after every cut, cut away from "
@@ -38,53 +40,60 @@ public record Cutting(String title, CuttingRules rules, List<FabricCut> fabrics,
         fabrics = List.copyOf(fabrics);
     }
 
-    /** With 1/4 in seams and the other rules of {@link CuttingRules#INCH}. */
+    /** For a quilt by the rules of {@link CuttingRules#INCH}: its top, and binding, backing and sleeve where their cloth is chosen. */
     public static Cutting of(Quilt quilt) {
-        return of(quilt, CuttingRules.INCH);
+        return of(quilt.title(), Source.of(quilt), CuttingRules.INCH, LayoutSearch.USUAL);
     }
 
-    public static Cutting of(Quilt quilt, CuttingRules rules) {
-        return of(quilt.title(), quilt.top(), rules, List.of(), LayoutSearch.USUAL);
-    }
-
+    /** For a top, or a part of one, without what finishes it. */
     public static Cutting of(Patchwork work) {
-        return of(work.name(), work, CuttingRules.INCH, List.of(), LayoutSearch.USUAL);
-    }
-
-    public static Cutting of(Patchwork work, CuttingRules rules) {
-        return of(work.name(), work, rules, List.of(), LayoutSearch.USUAL);
+        return of(work.name(), Source.of(work), CuttingRules.INCH, LayoutSearch.USUAL);
     }
 
     /** For shapes laid on a ground, their edges turned under by {@link Pieces#TURN_UNDER}. */
     public static Cutting of(Applique applique) {
-        return of(applique, CuttingRules.INCH, Pieces.TURN_UNDER);
+        return of(applique, Pieces.TURN_UNDER);
     }
 
     /** The same with another allowance; nothing where raw edges are fused. */
-    public static Cutting of(Applique applique, CuttingRules rules, Length turnUnder) {
-        return of(applique.name(), Pieces.of(applique, rules, turnUnder), rules, List.of(), LayoutSearch.USUAL);
+    public static Cutting of(Applique applique, Length turnUnder) {
+        return of(applique.name(), Source.of(applique, turnUnder), CuttingRules.INCH, LayoutSearch.USUAL);
     }
 
     /**
-     * @param directed fabrics whose print must stand the way it does in the quilt: no quarter turns
-     * @param search   how hard to look for short layouts
-     * @throws IllegalArgumentException if a piece is too large for the cloth, naming it and the repair
+     * The same by other rules: seam, ruler, shrinkage, reserve, inch or metric. Everything else is the cloth's own.
+     *
+     * @throws IllegalArgumentException if a piece is too large for its cloth, naming it and the repair
      */
-    public static Cutting of(String title, Patchwork work, CuttingRules rules, List<Fabric> directed, LayoutSearch search) {
-        return of(title, Pieces.of(work, rules), rules, directed, search);
+    public Cutting by(CuttingRules other) {
+        return of(title, source, other, search);
     }
 
-    private static Cutting of(String title, List<Piece> all, CuttingRules rules, List<Fabric> directed, LayoutSearch search) {
-        Map<String, List<Piece>> byFabric = new LinkedHashMap<>();
-        for (Piece p : all) {
-            byFabric.computeIfAbsent(p.fabric().name(), f -> new ArrayList<>()).add(p);
+    /** The same, looked for more or less long. */
+    public Cutting searched(LayoutSearch other) {
+        return of(title, source, rules, other);
+    }
+
+    private static Cutting of(String title, Source source, CuttingRules rules, LayoutSearch search) {
+        Map<Fabric.Bolt, List<Piece>> pieces = new LinkedHashMap<>();
+        Map<Fabric.Bolt, List<Blank>> finish = new LinkedHashMap<>();
+        Map<Fabric.Bolt, Fabric> fabrics = new LinkedHashMap<>();
+        for (Piece p : source.pieces(rules)) {
+            fabrics.putIfAbsent(p.fabric().bolt(), p.fabric());
+            pieces.computeIfAbsent(p.fabric().bolt(), f -> new ArrayList<>()).add(p);
         }
+        source.quilt().ifPresent(q -> Finish.blanks(q, rules).forEach((fabric, blanks) -> {
+            fabrics.putIfAbsent(fabric.bolt(), fabric);
+            finish.computeIfAbsent(fabric.bolt(), f -> new ArrayList<>()).addAll(blanks);
+        }));
         List<FabricCut> cuts = new ArrayList<>();
-        for (List<Piece> pieces : byFabric.values()) {
-            Fabric fabric = pieces.get(0).fabric();
-            cuts.add(FabricCut.of(fabric, pieces, directed.contains(fabric), rules, search, Optional.empty()));
-        }
-        return new Cutting(title, rules, cuts, search);
+        Map<String, Integer> named = new LinkedHashMap<>();
+        fabrics.forEach((bolt, fabric) -> {
+            int n = named.merge(fabric.name(), 1, Integer::sum);
+            cuts.add(FabricCut.of(n == 1 ? fabric.name() : fabric.name() + " (" + n + ")", fabric, pieces.getOrDefault(bolt, List.of()),
+                    finish.getOrDefault(bolt, List.of()), rules, search, Optional.empty()));
+        });
+        return new Cutting(title, source, rules, cuts, search);
     }
 
     /**
@@ -93,7 +102,7 @@ public record Cutting(String title, CuttingRules rules, List<FabricCut> fabrics,
      * @throws IllegalArgumentException if they can't lie along the selvage since the print would be turned
      */
     public Cutting borders(BorderCloth.Way way) {
-        return new Cutting(title, rules, fabrics.stream().map(f -> f.borders(way, rules, search)).toList(), search);
+        return new Cutting(title, source, rules, fabrics.stream().map(f -> f.borders(way, rules, search)).toList(), search);
     }
 
     /**
@@ -103,36 +112,34 @@ public record Cutting(String title, CuttingRules rules, List<FabricCut> fabrics,
      */
     public Cutting borders(Fabric fabric, BorderCloth.Way way) {
         List<String> names = fabrics.stream().map(f -> f.fabric().name()).toList();
-        if (!names.contains(fabric.name())) {
+        if (fabrics.stream().noneMatch(f -> f.fabric().isSameClothAs(fabric))) {
             throw new IllegalArgumentException("nothing is cut from " + fabric.name() + "; name one of " + String.join(", ", names));
         }
-        return new Cutting(title, rules, fabrics.stream().map(f -> f.fabric().name().equals(fabric.name()) ? f.borders(way, rules, search) : f)
+        return new Cutting(title, source, rules, fabrics.stream().map(f -> f.fabric().isSameClothAs(fabric) ? f.borders(way, rules, search) : f)
                 .toList(), search);
     }
 
     /** The same cut in strips throughout, also where that takes more cloth. */
     public Cutting inStrips() {
-        return new Cutting(title, rules, fabrics.stream().map(f -> f.ofStrips(rules)).toList(), search);
+        return new Cutting(title, source, rules, fabrics.stream().map(f -> f.ofStrips(rules)).toList(), search);
     }
 
     /** What to buy, a row for each fabric. */
     public Table shopping() {
-        Table table = Table.of("Fabric for " + title + ", " + rules.text(rules.usableWidth()) + " usable width", "Fabric", "Buy", "Laid",
-                "No layout below", "Why", "Over it",
-                "No less to buy than", "Long strips");
+        Table table = Table.of("Fabric for " + title, "Fabric", "Usable width", "Buy", "Laid",
+                "These rectangles take at least", "Why", "Over it", "No less to buy than", "Long strips");
         for (FabricCut f : fabrics) {
-            table = table.row(f.fabric().name(), f.yardage().asked(rules), rules.text(f.layout().length().roundedUpTo(rules.rulerStep())),
-                    rules.text(f.layout().bound().length().roundedTo(rules.rulerStep().dividedBy(4))), f.layout().bound().reason(),
-                    String.format(java.util.Locale.ROOT, "%.1f %%", 100 * f.layout().overBound()),
-                    f.yardage().isLeast() ? "as bought: proved least" : Yardage.asked(f.yardage().least(), rules), f.choice());
+            table = table.row(f.name(), rules.text(f.fabric().usableWidth()), f.yardage().asked(rules), rules.text(f.layout().length().roundedUpTo(rules.rulerStep())),
+                    rules.text(f.yardage().bound().length().roundedTo(rules.rulerStep().dividedBy(4))), f.yardage().bound().reason(),
+                    String.format(java.util.Locale.ROOT, "%.1f %%", 100 * (f.layout().length().ratioTo(f.yardage().bound().length()) - 1)),
+                    f.yardage().isLeast() ? "as bought: proved least" : rules.asked(f.yardage().least()), f.choice());
         }
         return table;
     }
 
     /** What the amounts rest on, in words. */
     public String assumptions() {
-        return "Seams " + rules.text(rules.seam()) + "; " + rules.text(rules.usableWidth()) + " usable width; "
-                + (rules.shrinkage() == 0 ? "no shrinkage" : "shrinkage " + Math.round(rules.shrinkage() * 1000) / 10.0 + " %") + "; reserve "
+        return "Seams " + rules.text(rules.seam()) + "; each cloth at its own usable width; " + (rules.shrinkage() == 0 ? "no shrinkage" : "shrinkage " + Math.round(rules.shrinkage() * 1000) / 10.0 + " %") + "; reserve "
                 + rules.text(rules.reserve()) + " a fabric; bought in steps of " + rules.text(rules.buyingStep()) + ".";
     }
 
@@ -142,7 +149,7 @@ public record Cutting(String title, CuttingRules rules, List<FabricCut> fabrics,
         parts.add(Exhibit.words("Every cut runs from edge to edge of the piece of cloth in hand; the heavy lines are the cuts to make now. "
                 + CAUTION));
         for (FabricCut f : fabrics) {
-            parts.add(Exhibit.of(CutStepsPicture.of(f.toCut(rules), f.fabric().colour(), rules::text), f.fabric().name() + ", cut by cut"));
+            parts.add(Exhibit.of(CutStepsPicture.of(f.layout(), f.fabric().colour(), rules::text), f.name() + ", cut by cut"));
         }
         return new Exhibit.Several(parts);
     }
@@ -155,7 +162,7 @@ public record Cutting(String title, CuttingRules rules, List<FabricCut> fabrics,
         for (FabricCut f : fabrics) {
             parts.add(Exhibit.of(f.table(rules)));
             parts.add(Exhibit.of(f.strips(rules)));
-            parts.add(Exhibit.of(LayoutPicture.of(f.toCut(rules), f.fabric().colour(), rules::text, b -> f.cutsWithin(b, rules)), f.caption(rules)));
+            parts.add(Exhibit.of(LayoutPicture.of(f.layout(), f.fabric().colour(), rules::text, b -> f.cutsWithin(b, rules)), f.caption(rules)));
         }
         return new Exhibit.Several(parts);
     }

@@ -21,47 +21,68 @@ import org.calicograph.cutting.pieces.Dimension;
 import org.calicograph.cutting.pieces.Piece;
 
 /**
- * Everything cut from one fabric.
+ * Everything cut from one cloth, by one plan: what is bought, the strips, the drawing and the pieces are read off the same
+ * {@link #layout}.
  *
- * @param directed true if its print must stand the way it does in the quilt
+ * @param name     what it is called in this plan; cloths of one name are numbered
+ * @param pieces   what is sewn into the top
+ * @param finish   rectangles for backing, binding and sleeve, by those names; whole strips or lengths of the cloth
+ * @param layout   the plan
+ * @param inStrips true if the plan is cut in strips across the cloth, which are easier; they are taken where they have one buy no more
  * @param joins    how long pieces are joined, by width; none if nothing is joined
  * @param choice   how long pieces are cut and what the other way would take, in words; empty if there are none
  */
-public record FabricCut(Fabric fabric, List<Piece> pieces, boolean directed, Layout layout, Yardage yardage, List<StripJoins> joins,
-                        String choice) {
+public record FabricCut(String name, Fabric fabric, List<Piece> pieces, List<Blank> finish, Layout layout, boolean inStrips, Yardage yardage,
+                        List<StripJoins> joins, String choice) {
 
     public FabricCut {
         pieces = List.copyOf(pieces);
+        finish = List.copyOf(finish);
         joins = List.copyOf(joins);
     }
 
     /** @param asked the way to cut long pieces; if empty, the one that takes less cloth, in one length where both take as much */
-    static FabricCut of(Fabric fabric, List<Piece> pieces, boolean directed, CuttingRules rules, LayoutSearch search, Optional<BorderCloth.Way> asked) {
-        LongStrips strips = LongStrips.of(pieces, directed, rules);
-        Length width = rules.usableWidth();
+    static FabricCut of(String name, Fabric fabric, List<Piece> pieces, List<Blank> finish, CuttingRules rules, LayoutSearch search,
+                        Optional<BorderCloth.Way> asked) {
+        LongStrips strips = LongStrips.of(fabric, pieces, finish, rules);
+        Length width = fabric.usableWidth();
+        FabricCut bare = new FabricCut(name, fabric, pieces, finish, NOTHING, false, Yardage.of(Length.ZERO, NOTHING.bound(), rules), List.of(), "");
         BorderCloth.Way joint = asked.filter(w -> w != BorderCloth.Way.LENGTHWISE).orElse(BorderCloth.Way.STRAIGHT_JOINS);
         if (strips.isEmpty() || asked.equals(Optional.of(BorderCloth.Way.LENGTHWISE)) && strips.mustBeJoined()) {
             Layout layout = search.lay(width, strips.whole());
-            return new FabricCut(fabric, pieces, directed, layout, Yardage.of(layout.length(), layout.bound(), rules), List.of(), "");
+            return bare.planned(layout, layout.bound(), rules, List.of(), "");
         }
-        Layout joined = search.lay(width, strips.joined(joint));
         LengthBound leastJoined = strips.leastJoined(joint);
         List<StripJoins> joins = strips.cloths().stream().map(c -> c.joined(joint)).toList();
+        Layout joined = search.lay(width, strips.joined(joint));
         if (strips.mustBeJoined()) {
-            return new FabricCut(fabric, pieces, directed, joined, Yardage.of(joined.length(), leastJoined, rules), joins,
-                    joinedFrom(joins) + ", so that the print keeps its direction");
+            return bare.planned(joined, leastJoined, rules, joins, joinedFrom(joins) + ", so that the print keeps its direction");
         }
         Layout whole = search.lay(width, strips.whole());
         LengthBound least = asked.isEmpty() ? LengthBound.shorter(leastJoined, whole.bound())
                 : asked.get() == BorderCloth.Way.LENGTHWISE ? whole.bound() : leastJoined;
-        Yardage across = Yardage.of(joined.length(), least, rules);
-        Yardage along = Yardage.of(whole.length(), least, rules);
-        boolean join = asked.map(w -> w != BorderCloth.Way.LENGTHWISE).orElse(across.toBuy().compareTo(along.toBuy()) < 0);
-        return join
-                ? new FabricCut(fabric, pieces, directed, joined, across, joins,
-                        joinedFrom(joins) + "; " + takes("in one length they", along, across, rules))
-                : new FabricCut(fabric, pieces, directed, whole, along, List.of(),
-                        "in one length along the selvage; " + takes(joinedFrom(joins) + " they", across, along, rules));
+        FabricCut across = bare.planned(joined, least, rules, joins, "");
+        FabricCut along = bare.planned(whole, least, rules, List.of(), "");
+        boolean join = asked.map(w -> w != BorderCloth.Way.LENGTHWISE)
+                .orElse(across.yardage.toBuy().compareTo(along.yardage.toBuy()) < 0);
+        return join ? across.choosing(joinedFrom(joins) + "; " + takes("in one length they", along.yardage, across.yardage, rules))
+                : along.choosing("in one length along the selvedge; " + takes(joinedFrom(joins) + " they", across.yardage, along.yardage, rules));
+    }
+
+    private static final Layout NOTHING = new Layout(Length.inches(1), new org.calicograph.cutting.layout.Panel.Offcut(Length.inches(1), Length.ZERO),
+            new LengthBound(Length.ZERO, "nothing is cut"));
+
+    /** With a layout as the plan: the same blanks in strips where that has one buy no more, else the layout itself. */
+    private FabricCut planned(Layout shortest, LengthBound least, CuttingRules rules, List<StripJoins> how, String words) {
+        Layout strips = StripLayout.of(shortest).layout();
+        Yardage easier = Yardage.of(strips.length(), least, rules);
+        Yardage shorter = Yardage.of(shortest.length(), least, rules);
+        boolean easy = easier.toBuy().compareTo(shorter.toBuy()) <= 0;
+        return new FabricCut(name, fabric, pieces, finish, easy ? strips : shortest, easy, easy ? easier : shorter, how, words);
+    }
+
+    private FabricCut choosing(String words) {
+        return new FabricCut(name, fabric, pieces, finish, layout, inStrips, yardage, joins, words);
     }
 
     private static String joinedFrom(List<StripJoins> joins) {
@@ -72,12 +93,12 @@ public record FabricCut(Fabric fabric, List<Piece> pieces, boolean directed, Lay
     private static String takes(String what, Yardage other, Yardage chosen, CuttingRules rules) {
         int order = other.toBuy().compareTo(chosen.toBuy());
         return what + " would take " + (order == 0 ? "as much"
-                : Yardage.asked(other.toBuy().minus(chosen.toBuy()).abs(), rules) + (order > 0 ? " more" : " less"));
+                : rules.asked(other.toBuy().minus(chosen.toBuy()).abs()) + (order > 0 ? " more" : " less"));
     }
 
     /** The same with its long pieces cut in another way; if there are none, the same. */
     FabricCut borders(BorderCloth.Way way, CuttingRules rules, LayoutSearch search) {
-        return choice.isEmpty() ? this : of(fabric, pieces, directed, rules, search, Optional.of(way));
+        return choice.isEmpty() ? this : of(name, fabric, pieces, finish, rules, search, Optional.of(way));
     }
 
     /** The area of the cloth used by the layout. */
@@ -90,22 +111,11 @@ public record FabricCut(Fabric fabric, List<Piece> pieces, boolean directed, Lay
         return pieces.stream().map(Piece::sewn).reduce(Area.ZERO, Area::plus);
     }
 
-    /** The same pieces in strips across the cloth, which are easier to cut and take as much cloth or more. */
-    public StripLayout inStrips() {
-        return StripLayout.of(layout);
-    }
-
-    /** The layout to cut by: in strips where that asks for no more cloth, or else the shortest found. */
-    public Layout toCut(CuttingRules rules) {
-        Layout strips = inStrips().layout();
-        return bought(strips, rules).toBuy().compareTo(yardage.toBuy()) <= 0 ? strips : layout;
-    }
-
     /** The cuts that part a blank of this fabric into pieces: corner to corner, or slanted along a strip. */
     public List<Line> cutsWithin(Blank blank, CuttingRules rules) {
         for (Piece p : pieces) {
             if (p.letter().equals(blank.name())) {
-                return p.method().runs(p.count(), rules.usableWidth()).stream()
+                return p.method().runs(p.count(), fabric.usableWidth()).stream()
                         .filter(r -> r.across().equals(blank.across()) && r.along().equals(blank.along())).findFirst()
                         .map(p.method()::cutsWithin).orElse(List.of());
             }
@@ -113,39 +123,32 @@ public record FabricCut(Fabric fabric, List<Piece> pieces, boolean directed, Lay
         return List.of();
     }
 
-    /** What is laid, and what it means for the purchase. */
+    /** What is laid, in words. */
     public String caption(CuttingRules rules) {
-        Layout cut = toCut(rules);
-        String text = fabric.name() + ": " + rules.text(cut.length().roundedUpTo(rules.rulerStep())) + " of cloth, "
-                + Math.round(cut.waste() * 100) + " % offcuts";
-        return cut.equals(layout) ? text
-                : text + "; in strips, and " + yardage.asked(rules) + " as for the shortest layout, which takes " + shortest(rules);
+        return name + ": " + rules.text(layout.length().roundedUpTo(rules.rulerStep())) + " of cloth, " + Math.round(layout.waste() * 100) + " % offcuts";
     }
 
-    private String shortest(CuttingRules rules) {
-        return rules.text(layout.length().roundedUpTo(rules.rulerStep()));
-    }
-
-    /** This with its strips as the layout, and what they have one buy. */
+    /** This cut in strips, also where that has one buy more. */
     FabricCut ofStrips(CuttingRules rules) {
-        Layout strips = inStrips().layout();
-        return new FabricCut(fabric, pieces, directed, strips, bought(strips, rules), joins, choice);
-    }
-
-    private Yardage bought(Layout other, CuttingRules rules) {
-        return Yardage.of(other.length(), yardage.bound(), rules);
+        Layout strips = StripLayout.of(layout).layout();
+        return new FabricCut(name, fabric, pieces, finish, strips, true, Yardage.of(strips.length(), yardage.bound(), rules), joins, choice);
     }
 
     /** The strips in the order of cutting: how many, how wide, and what each is cut into. */
     public Table strips(CuttingRules rules) {
-        StripLayout strips = inStrips();
-        Yardage bought = bought(strips.layout(), rules);
-        Table table = Table.of(fabric.name() + " in strips: " + rules.text(strips.layout().length().roundedUpTo(rules.rulerStep())) + ", buy "
-                + bought.asked(rules) + (bought.toBuy().compareTo(yardage.toBuy()) > 0 ? "; the layout below takes " + shortest(rules) + ", buy "
-                + yardage.asked(rules) : ""), "Strips", "Width", "Cut", "Each strip gives");
-        for (StripLayout.Strip s : strips.strips()) {
-            table = table.row(s.count(), rules.text(s.width()), s.way() == StripLayout.Way.ACROSS ? s.way().toString()
-                    : s.way() + ", " + rules.text(s.length()), gives(s, rules));
+        Table table = Table.of(name + ": " + rules.text(layout.length().roundedUpTo(rules.rulerStep())) + ", buy " + yardage.asked(rules),
+                "Strips", "Width", "Cut", "Each strip gives");
+        if (inStrips) {
+            for (StripLayout.Strip s : StripLayout.of(layout).strips()) {
+                table = table.row(s.count(), rules.text(s.width()), s.way() == StripLayout.Way.ACROSS ? s.way().toString()
+                        : s.way() + ", " + rules.text(s.length()), gives(s, rules));
+            }
+            return table;
+        }
+        for (Layout.Band band : layout.bands()) {
+            table = table.row(1, rules.text(band.along()), StripLayout.Way.ACROSS.toString(), band.blanks().stream()
+                    .map(b -> b.count() + " " + b.name() + " of " + rules.text(b.across()) + " x " + rules.text(b.along()))
+                    .collect(java.util.stream.Collectors.joining("; ")) + "; as drawn");
         }
         return table;
     }
@@ -157,19 +160,22 @@ public record FabricCut(Fabric fabric, List<Piece> pieces, boolean directed, Lay
 
     /** What to cut: exact and rounded sizes side by side. */
     public Table table(CuttingRules rules) {
-        Table table = Table.of("Cutting: " + fabric.name(), "Piece", "Pieces", "Shape", "Finished", "Cut from", "Exact", "How");
+        Table table = Table.of("Cutting: " + name, "Piece", "Pieces", "Shape", "Finished", "Cut from", "Exact", "How");
         for (Piece p : pieces) {
             CutMethod m = p.method();
             String from = p.isCutByRuler() ? sizes(m.dimensions(), rules, false) : "template " + p.letter();
             String exact = p.isCutByRuler() ? sizes(m.dimensions(), rules, true) : "";
-            table = table.row(p.letter(), p.count(), m.shape(), p.size(rules), count(p, rules) + from, exact, joining(p, rules) + m.instruction());
+            table = table.row(p.letter(), p.count(), m.shape(), p.size(rules), count(p) + from, exact, joining(p, rules) + m.instruction());
+        }
+        for (Layout.Counted b : Layout.counted(finish)) {
+            table = table.row(b.name(), b.count(), "rectangle", "", b.count() + " of " + rules.text(b.across()) + " x " + rules.text(b.along()), "", "For the " + b.name() + ".");
         }
         return table;
     }
 
     /** Which parts a long piece is joined from before it is cut, in words; empty for others. */
     private String joining(Piece p, CuttingRules rules) {
-        List<Length> lengths = LongStrips.of(List.of(p), directed, rules).strips().stream().map(LongStrips::length).distinct().toList();
+        List<Length> lengths = LongStrips.of(fabric, List.of(p), List.of(), rules).strips().stream().map(LongStrips::length).distinct().toList();
         Map<String, Integer> ways = new LinkedHashMap<>();
         int near = 0;
         for (StripJoins join : joins) {
@@ -192,10 +198,10 @@ public record FabricCut(Fabric fabric, List<Piece> pieces, boolean directed, Lay
         return String.join(" + ", piece.parts().stream().map(part -> rules.text(part.roundedUpTo(rules.rulerStep()))).toList());
     }
 
-    private static String count(Piece p, CuttingRules rules) {
-        int runs = p.method().runs(p.count(), rules.usableWidth()).size();
+    private String count(Piece p) {
+        int runs = p.method().runs(p.count(), fabric.usableWidth()).size();
         if (p.method() instanceof CutMethod.Strips) {
-            int most = p.method().runs(p.count(), rules.usableWidth()).get(0).pieces();
+            int most = p.method().runs(p.count(), fabric.usableWidth()).get(0).pieces();
             String strips = runs + (runs == 1 ? " strip" : " strips");
             return strips + (most == 1 ? ", " : (runs == 1 ? " of " : " of up to ") + most + ", ");
         }

@@ -5,6 +5,8 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import org.calicograph.fabric.Fabric;
+import org.calicograph.fabric.Print;
 import org.calicograph.measure.Area;
 import org.calicograph.measure.Length;
 import org.calicograph.cutting.layout.Blank;
@@ -20,27 +22,30 @@ import org.calicograph.cutting.pieces.Piece;
  *
  * @param others whatever is not joined
  * @param strips the long ones, as they would be laid without joins
+ * @param cloth  the usable width of the cloth
  */
-record LongStrips(List<Blank> others, List<Blank> strips, CuttingRules rules) {
+record LongStrips(List<Blank> others, List<Blank> strips, Length cloth, CuttingRules rules) {
 
     private static final int SLIM = 4;
 
-    static LongStrips of(List<Piece> pieces, boolean directed, CuttingRules rules) {
-        List<Blank> others = new ArrayList<>();
+    static LongStrips of(Fabric fabric, List<Piece> pieces, List<Blank> extras, CuttingRules rules) {
+        boolean directed = fabric.print().direction() != Print.Direction.ANY;
+        Length cloth = fabric.usableWidth();
+        List<Blank> others = new ArrayList<>(extras);
         List<Blank> strips = new ArrayList<>();
         for (Piece p : pieces) {
-            for (CutMethod.Run run : p.method().runs(p.count(), rules.usableWidth())) {
+            for (CutMethod.Run run : p.method().runs(p.count(), cloth)) {
                 Blank blank = new Blank(p.letter(), run.across(), run.along(), !directed);
-                (run.pieces() == 1 && p.isCutByRuler() && isLong(blank, rules) ? strips : others).add(blank);
+                (run.pieces() == 1 && p.isCutByRuler() && isLong(blank, cloth) ? strips : others).add(blank);
             }
         }
-        return new LongStrips(List.copyOf(others), List.copyOf(strips), rules);
+        return new LongStrips(List.copyOf(others), List.copyOf(strips), cloth, rules);
     }
 
-    private static boolean isLong(Blank blank, CuttingRules rules) {
+    private static boolean isLong(Blank blank, Length cloth) {
         Length wide = width(blank);
-        return length(blank).compareTo(rules.usableWidth()) > 0 && length(blank).compareTo(wide.times(SLIM)) >= 0
-                && wide.times(2).compareTo(rules.usableWidth()) <= 0 && (blank.turnable() || blank.across().equals(length(blank)));
+        return length(blank).compareTo(cloth) > 0 && length(blank).compareTo(wide.times(SLIM)) >= 0
+                && wide.times(2).compareTo(cloth) <= 0 && (blank.turnable() || blank.across().equals(length(blank)));
     }
 
     static Length length(Blank blank) {
@@ -72,16 +77,16 @@ record LongStrips(List<Blank> others, List<Blank> strips, CuttingRules rules) {
         Map<Length, List<Length>> byWidth = new TreeMap<>(Comparator.reverseOrder());
         strips.forEach(b -> byWidth.computeIfAbsent(width(b), w -> new ArrayList<>()).add(length(b)));
         return byWidth.entrySet().stream()
-                .map(e -> new BorderCloth(e.getKey(), e.getValue().stream().sorted(Comparator.reverseOrder()).toList(), rules)).toList();
+                .map(e -> new BorderCloth(e.getKey(), e.getValue().stream().sorted(Comparator.reverseOrder()).toList(), cloth, rules)).toList();
     }
 
     /** Everything, the long ones as strips across the cloth, each named after the pieces that it is for. */
     List<Blank> joined(BorderCloth.Way way) {
         List<Blank> all = new ArrayList<>();
-        for (BorderCloth cloth : cloths()) {
-            String name = String.join("+", strips.stream().filter(b -> width(b).equals(cloth.width())).map(Blank::name).distinct().toList());
-            cloth.joined(way).strips().forEach(used -> all.add(new Blank(name,
-                    Length.min(rules.usableWidth(), used.roundedUpTo(rules.rulerStep())), cloth.width(), !mustBeJoined())));
+        for (BorderCloth each : cloths()) {
+            String name = String.join("+", strips.stream().filter(b -> width(b).equals(each.width())).map(Blank::name).distinct().toList());
+            each.joined(way).strips().forEach(used -> all.add(new Blank(name,
+                    Length.min(cloth, used.roundedUpTo(rules.rulerStep())), each.width(), !mustBeJoined())));
         }
         all.addAll(others);
         return all;
@@ -90,10 +95,10 @@ record LongStrips(List<Blank> others, List<Blank> strips, CuttingRules rules) {
     /** A length that no layout goes below, however the long ones are joined; it can't fall when a piece is added. */
     LengthBound leastJoined(BorderCloth.Way way) {
         double area = others.stream().mapToDouble(b -> b.area().squareInches()).sum();
-        for (BorderCloth cloth : cloths()) {
-            area += Area.of(cloth.width(), cloth.leastJoined(way)).squareInches();
+        for (BorderCloth each : cloths()) {
+            area += Area.of(each.width(), each.leastJoined(way)).squareInches();
         }
-        LengthBound byArea = new LengthBound(Length.inches(area / rules.usableWidth().inInches() * (1 - 1e-9)), "area over width");
-        return others.isEmpty() ? byArea : LengthBound.longer(byArea, LengthBound.of(rules.usableWidth(), others));
+        LengthBound byArea = new LengthBound(Length.inches(area / cloth.inInches() * (1 - 1e-9)), "area over width");
+        return others.isEmpty() ? byArea : LengthBound.longer(byArea, LengthBound.of(cloth, others));
     }
 }

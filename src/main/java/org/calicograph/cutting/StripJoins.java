@@ -93,7 +93,7 @@ public record StripJoins(BorderCloth.Way way, List<Length> strips, List<Joined> 
         Search(BorderCloth cloth, BorderCloth.Way way) {
             this.cloth = cloth;
             this.way = way;
-            this.strip = cloth.rules().usableWidth();
+            this.strip = cloth.cloth();
             this.lost = cloth.lost(way);
             // A diagonal seam runs half the strip's width to either side of its middle.
             this.clear = way == BorderCloth.Way.DIAGONAL_JOINS ? CLEAR.plus(cloth.width().half()) : CLEAR;

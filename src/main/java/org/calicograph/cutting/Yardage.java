@@ -18,15 +18,7 @@ import org.calicograph.cutting.pieces.CuttingRules;
 public record Yardage(Length laid, Length shrunk, Length toBuy, Length least, LengthBound bound) {
 
     static Yardage of(Length laid, LengthBound bound, CuttingRules rules) {
-        return new Yardage(laid, shrunk(laid, rules), bought(laid, rules), bought(bound.length(), rules), bound);
-    }
-
-    private static Length shrunk(Length laid, CuttingRules rules) {
-        return laid.times(1 / (1 - rules.shrinkage()));
-    }
-
-    private static Length bought(Length laid, CuttingRules rules) {
-        return shrunk(laid, rules).plus(rules.reserve()).roundedUpTo(rules.buyingStep());
+        return new Yardage(laid, rules.shrunk(laid), rules.bought(laid), rules.bought(bound.length()), bound);
     }
 
     /** True if it is proved that no layout lets one buy less. */
@@ -36,16 +28,6 @@ public record Yardage(Length laid, Length shrunk, Length toBuy, Length least, Le
 
     /** As it is asked for at the counter: {@code 1 3/8 yd} or {@code 1.3 m}. */
     public String asked(CuttingRules rules) {
-        return asked(toBuy, rules);
-    }
-
-    public static String asked(Length amount, CuttingRules rules) {
-        if (rules.isMetric()) {
-            return String.format(java.util.Locale.ROOT, "%.1f m", amount.inMm() / 1000);
-        }
-        String text = amount.dividedBy(36).in(Length.System.INCH);
-        String yards = text.substring(0, text.length() - 3) + " yd";
-        return Length.System.ofProcess() == Length.System.INCH ? yards
-                : String.format(java.util.Locale.ROOT, "%.2f m (%s)", amount.roundedUpTo(Length.cm(1)).inMm() / 1000, yards);
+        return rules.asked(toBuy);
     }
 }

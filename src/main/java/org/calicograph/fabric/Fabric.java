@@ -80,6 +80,19 @@ public record Fabric(String name, Colour colour, Print print, Length usableWidth
         return new Fabric(name, colour, print, usableWidth, inHand, Optional.of(cost));
     }
 
+    /** True if a piece of the one may be cut from the other: name, colour, print and width agree, whatever is in hand and what it costs. */
+    public boolean isSameClothAs(Fabric other) {
+        return bolt().equals(other.bolt());
+    }
+
+    /** What makes a cloth the same cloth, for whoever sorts by it. */
+    public Bolt bolt() {
+        return new Bolt(name, colour, print, usableWidth);
+    }
+
+    /** A cloth as it lies in the shop; equal bolts are one cloth for drawing, counting, cutting and buying. */
+    public record Bolt(String name, Colour colour, Print print, Length usableWidth) { }
+
     /** The area in hand; empty if as much as needed can be had. */
     public Optional<Area> areaInHand() {
         return inHand.area(usableWidth);

@@ -1,11 +1,12 @@
 package org.calicograph.finishing;
 
 import java.util.List;
-import org.calicograph.cutting.Yardage;
+import java.util.Optional;
 import org.calicograph.cutting.pieces.CuttingRules;
 import org.calicograph.drawing.Drawable;
 import org.calicograph.drawing.Exhibit;
 import org.calicograph.drawing.Table;
+import org.calicograph.fabric.Fabric;
 import org.calicograph.measure.Length;
 import org.calicograph.quilt.Quilt;
 
@@ -14,9 +15,12 @@ import org.calicograph.quilt.Quilt;
  *
  * @param width  of the quilt
  * @param height of the quilt
+ * @param backingCloth what the backing and the sleeve are cut from; empty if not chosen, quilting cotton of the usual width then
+ * @param bindingCloth what the binding is cut from; empty if not chosen
  * @param how    what the amounts rest on
  */
-public record Finishing(Length width, Length height, CuttingRules rules, Assumptions how) implements Drawable {
+public record Finishing(Length width, Length height, Optional<Fabric> backingCloth, Optional<Fabric> bindingCloth, CuttingRules rules, Assumptions how)
+        implements Drawable {
 
     /**
      * @param overage   how much backing and batting stick out on each side
@@ -52,16 +56,41 @@ public record Finishing(Length width, Length height, CuttingRules rules, Assumpt
             new Batting("full", Length.inches(81), Length.inches(96)), new Batting("queen", Length.inches(90), Length.inches(100)),
             new Batting("king", Length.inches(120), Length.inches(120)));
 
+    /** With the rules of {@link CuttingRules#INCH}. */
     public static Finishing of(Quilt quilt) {
-        return of(quilt.width(), quilt.height(), CuttingRules.INCH);
+        return of(quilt, CuttingRules.INCH);
     }
 
+    /** For a quilt, with its own cloths. */
+    public static Finishing of(Quilt quilt, CuttingRules rules) {
+        return new Finishing(quilt.width(), quilt.height(), quilt.backing(), quilt.binding(), rules, Assumptions.USUAL);
+    }
+
+    /** For a finished size, with cloths of the usual width. */
     public static Finishing of(Length width, Length height, CuttingRules rules) {
-        return new Finishing(width, height, rules, Assumptions.USUAL);
+        return new Finishing(width, height, Optional.empty(), Optional.empty(), rules, Assumptions.USUAL);
+    }
+
+    /** The same with backing and sleeve cut from a fabric. */
+    public Finishing backed(Fabric fabric) {
+        return new Finishing(width, height, Optional.of(fabric), bindingCloth, rules, how);
+    }
+
+    /** The same with the binding cut from a fabric. */
+    public Finishing bound(Fabric fabric) {
+        return new Finishing(width, height, backingCloth, Optional.of(fabric), rules, how);
+    }
+
+    private Length backingWidth() {
+        return backingCloth.map(Fabric::usableWidth).orElse(Fabric.USABLE_WIDTH);
+    }
+
+    private Length bindingWidth() {
+        return bindingCloth.map(Fabric::usableWidth).orElse(Fabric.USABLE_WIDTH);
     }
 
     public Finishing with(Assumptions other) {
-        return new Finishing(width, height, rules, other);
+        return new Finishing(width, height, backingCloth, bindingCloth, rules, other);
     }
 
     /** The length of binding to make. */
@@ -69,24 +98,47 @@ public record Finishing(Length width, Length height, CuttingRules rules, Assumpt
         return width.plus(height).times(2).plus(how.extra());
     }
 
-    /** Strips across the width for straight binding. */
+    /** Strips across the width for straight binding: the first gives itself, every other loses what a join takes. */
     public int bindingStrips() {
-        return (int) bindingLength().roundedUpTo(rules.usableWidth().minus(how.join())).ratioTo(rules.usableWidth().minus(how.join()));
+        return strips(bindingLength(), bindingWidth(), how.join());
     }
 
-    /** Cloth for straight binding. */
-    public Length bindingCloth() {
+    private static int strips(Length total, Length strip, Length lost) {
+        return (int) Math.max(1, 1 + Math.ceil(total.minus(strip).ratioTo(strip.minus(lost)) - 1e-9));
+    }
+
+    /** The length of cloth that the strips of straight binding take, as they lie one below another. */
+    public Length bindingLaid() {
         return how.strip().times((long) bindingStrips());
     }
 
-    /** The least square for bias binding: its area is that of the strip. */
+    /**
+     * The least square for continuous bias binding. Its two halves are sewn into a parallelogram and that into a tube
+     * one strip's width out of step; only whole rounds of the tube count. A square of side S gives
+     * floor((S - 2 seams) / root 2 / strip) rounds of (S - 2 seams) times root 2 (geometry).
+     */
     public Length biasSquareLeast() {
-        return Length.inches(Math.sqrt(bindingLength().inInches() * how.strip().inInches()));
+        double needed = bindingLength().inInches();
+        double strip = how.strip().inInches();
+        double root = Math.sqrt(2);
+        double least = Double.POSITIVE_INFINITY;
+        // With n rounds the square must be wide enough for n strips and long enough for n rounds to reach.
+        for (int n = 1; n <= 1 + needed / strip; n++) {
+            least = Math.min(least, Math.max(n * strip * root, needed / n / root));
+        }
+        return Length.inches(least).plus(rules.seam().times(2));
     }
 
-    /** A square to cut for continuous bias binding: two joins wider than the least, up to the next inch. */
+    /** A square to cut for continuous bias binding: the least, up to the next inch, or centimetre. */
     public Length biasSquare() {
-        return biasSquareLeast().plus(rules.seam().times(2)).roundedUpTo(Length.inches(1));
+        return biasSquareLeast().roundedUpTo(rules.isMetric() ? Length.cm(1) : Length.inches(1));
+    }
+
+    /** The bias strip that such a square gives, in whole rounds. */
+    public Length biasFrom(Length square) {
+        double inner = square.minus(rules.seam().times(2)).inInches();
+        double rounds = Math.floor(inner / Math.sqrt(2) / how.strip().inInches() + 1e-9);
+        return Length.inches(Math.max(0, rounds * inner * Math.sqrt(2)));
     }
 
     /** Backing with upright or level seams. */
@@ -94,8 +146,8 @@ public record Finishing(Length width, Length height, CuttingRules rules, Assumpt
         Length across = (upright ? width : height).plus(how.overage().times(2));
         Length each = (upright ? height : width).plus(how.overage().times(2));
         // The first width gives itself; every other loses two seam allowances to its join.
-        Length first = rules.usableWidth();
-        Length more = rules.usableWidth().minus(rules.seam().times(2));
+        Length first = backingWidth();
+        Length more = backingWidth().minus(rules.seam().times(2));
         int widths = 1;
         for (Length have = first; have.compareTo(across) < 0; have = have.plus(more)) {
             widths++;
@@ -111,7 +163,7 @@ public record Finishing(Length width, Length height, CuttingRules rules, Assumpt
     }
 
     /** The smallest packaged batting that covers the quilt and its overage, either way round; empty if none does. */
-    public java.util.Optional<Batting> batting() {
+    public Optional<Batting> batting() {
         Length w = Length.min(width, height).plus(how.overage().times(2));
         Length h = Length.max(width, height).plus(how.overage().times(2));
         return PACKAGED.stream().filter(b -> b.width().compareTo(w) >= 0 && b.height().compareTo(h) >= 0).findFirst();
@@ -122,25 +174,26 @@ public record Finishing(Length width, Length height, CuttingRules rules, Assumpt
         Backing other = backing(!back.upright());
         String lengths = back.widths() + (back.widths() == 1 ? " length of " : " lengths of ") + rules.text(back.each());
         return Table.of("Finishing", "What", "Amount", "How", "Rests on")
-                .row("Backing", yards(back.total()), lengths + (back.widths() == 1 ? "" : back.upright() ? ", seams upright" : ", seams level"),
+                .row("Backing", backingCloth.isPresent() ? "with " + backingCloth.get().name() : yards(back.total()), lengths + (back.widths() == 1 ? "" : back.upright() ? ", seams upright" : ", seams level"),
                         rules.text(how.overage()) + " beyond the quilt on each side; the other way takes " + yards(other.total()))
                 .row("Batting", batting().map(Batting::name).orElse("joined or by the yard"),
                         rules.text(rules.taped(width.plus(how.overage().times(2)))) + " x " + rules.text(rules.taped(height.plus(how.overage().times(2)))),
                         "packaged sizes differ by a few inches: measure yours")
-                .row("Binding, straight", yards(bindingCloth().plus(rules.reserve())), bindingStrips() + " strips of " + rules.text(how.strip()),
+                .row("Binding, straight", bindingCloth.isPresent() ? "with " + bindingCloth.get().name() : yards(bindingLaid()), bindingStrips() + " strips of " + rules.text(how.strip()),
                         rules.text(rules.taped(bindingLength())) + " with " + rules.text(how.extra()) + " for corners and joins")
-                .row("Binding, bias", "1 square", "of " + rules.text(biasSquare()), "no square below " + rules.text(biasSquareLeast()
-                        .roundedUpTo(rules.rulerStep())) + " has the area; curved edges need bias")
-                .row("Sleeve", yards(how.sleeve().times(sleeveStrips())), sleeveStrips() + (sleeveStrips() == 1 ? " strip of " : " strips of ")
+                .row("Binding, bias", "1 square", "of " + rules.text(biasSquare()), "gives " + rules.text(biasFrom(biasSquare()).roundedTo(rules.rulerStep())) + " in whole rounds; curved edges need bias")
+                .row("Sleeve", backingCloth.isPresent() ? "with " + backingCloth.get().name() : yards(how.sleeve().times((long) sleeveStrips())), sleeveStrips() + (sleeveStrips() == 1 ? " strip of " : " strips of ")
                         + rules.text(how.sleeve()), "as long as the quilt is wide, folded in two");
     }
 
-    private long sleeveStrips() {
-        return (long) Math.ceil(width.ratioTo(rules.usableWidth()) - 1e-9);
+    /** Strips across the cloth for the sleeve, which is as long as the quilt is wide, joins between them counted. */
+    public int sleeveStrips() {
+        return strips(width, backingWidth(), rules.seam().times(2));
     }
 
-    private String yards(Length length) {
-        return Yardage.asked(length.roundedUpTo(rules.buyingStep()), rules);
+    /** Before washing, with the reserve, as it is sold. */
+    private String yards(Length laid) {
+        return rules.asked(rules.bought(laid));
     }
 
     @Override

@@ -7,6 +7,9 @@ import java.util.List;
 import java.util.Map;
 import org.calicograph.cutting.Cutting;
 import org.calicograph.cutting.pieces.CuttingRules;
+import org.calicograph.cutting.pieces.Dimension;
+import org.calicograph.cutting.pieces.RotaryRules;
+import org.calicograph.fabric.Print;
 import org.calicograph.drawing.Drawable;
 import org.calicograph.drawing.Exhibit;
 import org.calicograph.drawing.Table;
@@ -29,12 +32,13 @@ public record StripSets(CuttingRules rules, List<StripSet> sets) implements Draw
      * @param strips  their cut widths
      * @param cut     the length of each segment cut across them
      * @param times   segments needed
+     * @param cloth   the usable width of the narrowest of the fabrics
      */
-    public record StripSet(List<String> fabrics, List<Length> strips, Length cut, int times) {
+    public record StripSet(List<String> fabrics, List<Length> strips, Length cut, int times, Length cloth) {
 
         /** Segments that one set across the width gives. */
         public int perSet(CuttingRules rules) {
-            return (int) (rules.usableWidth().units() / cut.units());
+            return (int) (cloth.units() / cut.units());
         }
 
         public int sets(CuttingRules rules) {
@@ -44,15 +48,15 @@ public record StripSets(CuttingRules rules, List<StripSet> sets) implements Draw
         /** The cloth of whole sets. */
         public Area area(CuttingRules rules) {
             Length width = strips.stream().reduce(Length.ZERO, Length::plus);
-            return Area.of(width.times((long) sets(rules)), rules.usableWidth());
+            return Area.of(width.times((long) sets(rules)), cloth);
         }
 
         /** The cloth of whole strips from which the same patches are cut one by one. */
         public Area areaSingly(CuttingRules rules) {
             Area area = Area.ZERO;
             for (Length s : strips) {
-                long per = rules.usableWidth().units() / cut.units();
-                area = area.plus(Area.of(s.times((times + per - 1) / per), rules.usableWidth()));
+                long per = cloth.units() / cut.units();
+                area = area.plus(Area.of(s.times((times + per - 1) / per), cloth));
             }
             return area;
         }
@@ -75,7 +79,7 @@ public record StripSets(CuttingRules rules, List<StripSet> sets) implements Draw
         return of(quilt.top(), CuttingRules.INCH);
     }
 
-    /** Rows of two patches or more, all upright rectangles of one height, that are needed at least three times. */
+    /** Rows of two patches or more, all upright rectangles of one height that a ruler has, of cloth that may be turned, that are needed at least three times. */
     public static StripSets of(Patchwork work, CuttingRules rules) {
         Map<List<Object>, StripSet> found = new LinkedHashMap<>();
         for (Stage stage : SewingPlan.of(work.name(), work, rules).stages()) {
@@ -86,7 +90,7 @@ public record StripSets(CuttingRules rules, List<StripSet> sets) implements Draw
             block.patches().forEach(p -> patches.put(p.id(), p));
             for (Unit.Sewn s : stage.order().steps()) {
                 row(s, patches, stage.count(), rules).ifPresent(set -> found.merge(key(set), set,
-                        (a, b) -> new StripSet(a.fabrics(), a.strips(), a.cut(), a.times() + b.times())));
+                        (a, b) -> new StripSet(a.fabrics(), a.strips(), a.cut(), a.times() + b.times(), Length.min(a.cloth(), b.cloth()))));
             }
         }
         return new StripSets(rules, found.values().stream().filter(s -> s.times() >= 3).toList());
@@ -110,6 +114,7 @@ public record StripSets(CuttingRules rules, List<StripSet> sets) implements Draw
         List<String> fabrics = new ArrayList<>();
         List<Length> strips = new ArrayList<>();
         Length cut = Length.ZERO;
+        Length cloth = Length.inches(1000);
         boolean beside = Math.abs(s.seams().get(0).get(0).heading(0).unit().y()) > 0.999;
         for (Unit part : s.parts()) {
             Patch p = patches.get(((Unit.Single) part).id());
@@ -117,19 +122,21 @@ public record StripSets(CuttingRules rules, List<StripSet> sets) implements Draw
             if (!p.shape().isStraight() || Math.abs(p.shape().area().squareInches() - b.width() * b.height()) > 1e-6) {
                 return java.util.Optional.empty();
             }
+            Dimension strip = RotaryRules.side("strip", Length.inches(beside ? b.width() : b.height()), rules);
+            Dimension segment = RotaryRules.side("segment", Length.inches(beside ? b.height() : b.width()), rules);
+            if (!strip.isNear(rules) || !segment.isNear(rules) || p.fabric().print().direction() != Print.Direction.ANY) {
+                return java.util.Optional.empty();
+            }
             fabrics.add(p.fabric().name());
-            strips.add(cutSize(beside ? b.width() : b.height(), rules));
-            Length own = cutSize(beside ? b.height() : b.width(), rules);
+            cloth = Length.min(cloth, p.fabric().usableWidth());
+            strips.add(strip.ruler().length());
+            Length own = segment.ruler().length();
             if (!cut.isZero() && !cut.equals(own)) {
                 return java.util.Optional.empty();
             }
             cut = own;
         }
-        return cut.compareTo(rules.usableWidth()) > 0 ? java.util.Optional.empty() : java.util.Optional.of(new StripSet(fabrics, strips, cut, times));
-    }
-
-    private static Length cutSize(double finished, CuttingRules rules) {
-        return Length.inches(finished).plus(rules.seam().times(2)).roundedTo(rules.rulerStep().half());
+        return cut.compareTo(cloth) > 0 ? java.util.Optional.empty() : java.util.Optional.of(new StripSet(fabrics, strips, cut, times, cloth));
     }
 
     @Override

@@ -15,8 +15,9 @@ import org.calicograph.patchwork.Patchwork;
  * @param binding its fabric; empty if the edge is left unbound
  * @param bindingWidth how much of the binding shows on the front; it lies over the seam allowance and
  *     doesn't add to the finished size
+ * @param backing its fabric; empty if not chosen yet
  */
-public record Quilt(String title, Patchwork top, Optional<Fabric> binding, Length bindingWidth) {
+public record Quilt(String title, Patchwork top, Optional<Fabric> binding, Length bindingWidth, Optional<Fabric> backing) {
 
     /** The usual double-fold binding shows 1/4 in on the front (common practice). */
     public static final Length USUAL_BINDING = Length.inches(1, 4);
@@ -29,20 +30,25 @@ public record Quilt(String title, Patchwork top, Optional<Fabric> binding, Lengt
     }
 
     public static Quilt of(String title, Patchwork top) {
-        return new Quilt(title, top, Optional.empty(), USUAL_BINDING);
+        return new Quilt(title, top, Optional.empty(), USUAL_BINDING, Optional.empty());
+    }
+
+    /** Backed with a fabric, from which its sleeve is cut too; wide backings say how wide they are. */
+    public Quilt backed(Fabric fabric) {
+        return new Quilt(title, top, binding, bindingWidth, Optional.of(fabric));
     }
 
     public Quilt bound(Fabric fabric) {
-        return new Quilt(title, top, Optional.of(fabric), bindingWidth);
+        return new Quilt(title, top, Optional.of(fabric), bindingWidth, backing);
     }
 
     public Quilt titled(String other) {
-        return new Quilt(other, top, binding, bindingWidth);
+        return new Quilt(other, top, binding, bindingWidth, backing);
     }
 
     /** Another top in the same finish: a recoloured one, say. */
     public Quilt withTop(Patchwork other) {
-        return new Quilt(title, other, binding, bindingWidth);
+        return new Quilt(title, other, binding, bindingWidth, backing);
     }
 
     public Length width() {

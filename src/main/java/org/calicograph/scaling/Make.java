@@ -88,14 +88,16 @@ public record Make(Patchwork block, int across, int down, CuttingRules rules) {
         return a.minus(b).abs().compareTo(Length.mm(0.02)) <= 0;
     }
 
-    /** The cloth of every fabric by area: the pieces with their seam allowances, and the waste, as a length of the usable width. */
+    /** The cloth of every fabric by area: the pieces with their seam allowances, and the waste, as a length at its usable width. */
     public Map<String, Length> cloth(double waste) {
         Map<String, Area> areas = new LinkedHashMap<>();
         for (Piece p : pieces()) {
             areas.merge(p.fabric().name(), p.cutOutline(rules.seam()).area().times(p.count()), Area::plus);
         }
+        Map<String, Length> widths = new LinkedHashMap<>();
+        pieces().forEach(p -> widths.putIfAbsent(p.fabric().name(), p.fabric().usableWidth()));
         Map<String, Length> cloth = new LinkedHashMap<>();
-        areas.forEach((fabric, area) -> cloth.put(fabric, Length.inches(area.squareInches() * blocks() * (1 + waste) / rules.usableWidth().inInches())
+        areas.forEach((fabric, area) -> cloth.put(fabric, Length.inches(area.squareInches() * blocks() * (1 + waste) / widths.get(fabric).inInches())
                 .roundedUpTo(rules.buyingStep())));
         return cloth;
     }

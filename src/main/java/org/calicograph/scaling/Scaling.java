@@ -143,7 +143,7 @@ public record Scaling(Patchwork design, Length to, Length width, Length height, 
         parts.add(Exhibit.of(table()));
         parts.add(Exhibit.of(patches()));
         parts.add(Exhibit.words("Cloth by area: every patch with " + rules.text(rules.seam()) + " seam allowances, " + Math.round(waste * 100)
-                + " % more for what is left between them, on " + rules.text(rules.usableWidth()) + " of usable width, up to the next " + rules.text(rules.buyingStep())
+                + " % more for what is left between them, on " + rules.text(org.calicograph.fabric.Fabric.USABLE_WIDTH) + " of usable width, up to the next " + rules.text(rules.buyingStep())
                 + ". A cutting plan says what a layout takes. A side is off the ruler if it is no whole number of " + rules.text(rules.rulerStep())
                 + "; a triangle may be cut by its short sides or by its long one. Seams are finished lengths."));
         return new Exhibit.Several(parts);

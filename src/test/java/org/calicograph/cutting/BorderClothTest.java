@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Random;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
+import org.calicograph.fabric.Fabric;
 import org.calicograph.measure.Length;
 import org.calicograph.cutting.BorderCloth.Way;
 import org.calicograph.cutting.pieces.CuttingRules;
@@ -74,10 +75,10 @@ class BorderClothTest {
     /** By hand: of 82 in from 40 in strips, a seam after 40 in would lie 1 in from the middle; after 38 1/4 in it lies 3 in off. */
     @Test
     void a_seam_keeps_clear_of_the_middle_where_no_strip_more_is_needed() {
-        StripJoins joins = new BorderCloth(Length.inches("1 1/2"), List.of(Length.inches(78)), RULES).joined(Way.STRAIGHT_JOINS);
+        StripJoins joins = new BorderCloth(Length.inches("1 1/2"), List.of(Length.inches(78)), Fabric.USABLE_WIDTH, RULES).joined(Way.STRAIGHT_JOINS);
         assertThat(joins.strips()).hasSize(2);
         assertThat(joins.near()).isEqualTo(1);
-        StripJoins spare = new BorderCloth(Length.inches("1 1/2"), List.of(Length.inches(82)), RULES).joined(Way.STRAIGHT_JOINS);
+        StripJoins spare = new BorderCloth(Length.inches("1 1/2"), List.of(Length.inches(82)), Fabric.USABLE_WIDTH, RULES).joined(Way.STRAIGHT_JOINS);
         assertThat(spare.near()).isZero();
         assertThat(spare.pieces().get(0).parts()).containsExactly(Length.inches("38 1/4"), Length.inches(40), Length.inches("4 3/4"));
     }
@@ -88,14 +89,14 @@ class BorderClothTest {
         for (int i = 0; i < 1 + random.nextInt(8); i++) {
             pieces.add(Length.inches(8L * (41 + random.nextInt(70)) + random.nextInt(8), 8));
         }
-        BorderCloth cloth = new BorderCloth(Length.inches(3 + random.nextInt(16), 2), pieces, RULES);
+        BorderCloth cloth = new BorderCloth(Length.inches(3 + random.nextInt(16), 2), pieces, Fabric.USABLE_WIDTH, RULES);
         for (Way way : List.of(Way.STRAIGHT_JOINS, Way.DIAGONAL_JOINS)) {
             Length lost = way == Way.STRAIGHT_JOINS ? Length.inches(1, 2) : cloth.width();
             StripJoins joins = cloth.joined(way);
             Length used = Length.ZERO;
             Length parts = Length.ZERO;
             for (Length strip : joins.strips()) {
-                assertThat(strip).isLessThanOrEqualTo(RULES.usableWidth());
+                assertThat(strip).isLessThanOrEqualTo(Fabric.USABLE_WIDTH);
                 used = used.plus(strip);
             }
             for (StripJoins.Joined piece : joins.pieces()) {
@@ -107,7 +108,7 @@ class BorderClothTest {
             assertThat(used).isEqualTo(parts).isGreaterThanOrEqualTo(cloth.leastJoined(way));
             // One run joined and cut anywhere can't take more strips by more than what a seam at a piece's very end costs.
             int run = 1;
-            for (Length at = RULES.usableWidth(); at.compareTo(cloth.total()) < 0; at = at.plus(RULES.usableWidth()).minus(lost)) {
+            for (Length at = Fabric.USABLE_WIDTH; at.compareTo(cloth.total()) < 0; at = at.plus(Fabric.USABLE_WIDTH).minus(lost)) {
                 run++;
             }
             assertThat(joins.strips().size()).isBetween(run - 1, run + 1);

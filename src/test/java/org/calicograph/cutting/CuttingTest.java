@@ -13,7 +13,16 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import org.assertj.core.api.SoftAssertions;
 import org.calicograph.fabric.Fabric;
+import org.calicograph.fabric.Print;
 import org.calicograph.measure.Length;
+import org.calicograph.fabric.Role;
+import org.calicograph.geometry.Box;
+import org.calicograph.geometry.Path;
+import org.calicograph.geometry.Point;
+import org.calicograph.geometry.Region;
+import org.calicograph.patchwork.Block;
+import org.calicograph.patchwork.Patch;
+import org.calicograph.setting.Setting;
 import org.calicograph.border.Border;
 import org.calicograph.quilt.Medallion;
 import org.calicograph.quilt.Quilt;
@@ -93,18 +102,20 @@ class CuttingTest {
     @Property(tries = 25)
     void a_quilts_cutting_keeps_the_laws(@ForAll Random random) {
         Quilt quilt = GeneratedQuilt.small(random);
-        Cutting cutting = Cutting.of("t", quilt.top(), CuttingRules.INCH, List.of(), SHORT);
+        Cutting cutting = Cutting.of(quilt).searched(SHORT);
         double sewn = 0;
         for (FabricCut f : cutting.fabrics()) {
             List<Blank> asked = asked(f, cutting.rules());
             LegalCut.check(f.layout(), asked);
-            LegalCut.check(f.inStrips().layout(), asked);
-            // Strips are cut by where they have one buy no more.
-            boolean strips = f.ofStrips(cutting.rules()).yardage().toBuy().compareTo(f.yardage().toBuy()) <= 0;
-            assertThat(f.toCut(cutting.rules())).isEqualTo(strips ? f.inStrips().layout() : f.layout());
+            FabricCut strips = f.ofStrips(cutting.rules());
+            LegalCut.check(strips.layout(), asked);
+            // Strips are cut by where they have one buy no more, and what is bought covers what is laid.
+            assertThat(f.inStrips()).isEqualTo(strips.yardage().toBuy().compareTo(f.yardage().toBuy()) <= 0);
+            assertThat(f.yardage().laid()).isEqualTo(f.layout().length());
+            assertThat(f.yardage().toBuy()).isGreaterThanOrEqualTo(f.layout().length().plus(cutting.rules().reserve()));
             assertThat(f.areaCut().squareInches()).isGreaterThanOrEqualTo(f.areaSewn().squareInches());
             assertThat(f.layout().used().squareInches()).isGreaterThanOrEqualTo(f.areaSewn().squareInches());
-            assertThat(f.yardage().toBuy()).isGreaterThanOrEqualTo(f.layout().bound().length());
+            assertThat(f.yardage().toBuy()).isGreaterThanOrEqualTo(f.yardage().bound().length());
             sewn += f.areaSewn().squareInches();
         }
         assertThat(sewn).isCloseTo(quilt.top().outline().area().squareInches(), within(1e-3));
@@ -120,8 +131,9 @@ class CuttingTest {
         }
         List<Length> widths = new ArrayList<>();
         List<String> names = new ArrayList<>();
+        asked.addAll(f.finish());
         for (Piece p : f.pieces()) {
-            for (var run : p.method().runs(p.count(), rules.usableWidth())) {
+            for (var run : p.method().runs(p.count(), f.fabric().usableWidth())) {
                 if (joined.remove(Length.max(run.across(), run.along()))) {
                     widths.add(Length.min(run.across(), run.along()));
                     names.add(p.letter());
@@ -134,7 +146,7 @@ class CuttingTest {
         assertThat(widths.stream().distinct()).as("one border in a quilt of this kind").hasSizeLessThanOrEqualTo(1);
         for (StripJoins join : f.joins()) {
             join.strips().forEach(s -> asked.add(Blank.of(String.join("+", names.stream().distinct().toList()),
-                    Length.min(rules.usableWidth(), s.roundedUpTo(rules.rulerStep())), widths.get(0))));
+                    Length.min(f.fabric().usableWidth(), s.roundedUpTo(rules.rulerStep())), widths.get(0))));
         }
         return asked;
     }
@@ -181,13 +193,13 @@ class CuttingTest {
     void the_yardage_never_falls_below_the_least_when_a_piece_is_added(@ForAll Random random) {
         List<Blank> blanks = GeneratedQuilt.blanks(random);
         CuttingRules rules = CuttingRules.INCH;
-        Layout before = SHORT.lay(rules.usableWidth(), blanks);
+        Layout before = SHORT.lay(Fabric.USABLE_WIDTH, blanks);
         Yardage fewer = Yardage.of(before.length(), before.bound(), rules);
         assertThat(fewer.least()).isLessThanOrEqualTo(fewer.toBuy());
         List<Blank> all = new ArrayList<>(blanks);
         for (int i = 0; i < 3; i++) {
             all.add(blanks.get(random.nextInt(blanks.size())));
-            Layout after = SHORT.lay(rules.usableWidth(), all);
+            Layout after = SHORT.lay(Fabric.USABLE_WIDTH, all);
             LegalCut.check(after, all);
             Yardage more = Yardage.of(after.length(), after.bound(), rules);
             assertThat(more.toBuy()).isGreaterThanOrEqualTo(fewer.least());
@@ -201,7 +213,7 @@ class CuttingTest {
     void inches_and_metric_agree_on_what_is_sewn() {
         Quilt quilt = GeneratedQuilt.of(new Random(3));
         Cutting inch = Cutting.of(quilt);
-        Cutting metric = Cutting.of(quilt, CuttingRules.METRIC.seam(Length.inches(1, 4)).usableWidth(Length.inches(40)));
+        Cutting metric = inch.by(new CuttingRules(Length.inches(1, 4), Length.mm(1), Length.mm(0.25), 0, Length.cm(10), Length.cm(10)));
         for (int i = 0; i < inch.fabrics().size(); i++) {
             assertThat(metric.fabrics().get(i).areaSewn()).isEqualTo(inch.fabrics().get(i).areaSewn());
             assertThat(metric.fabrics().get(i).layout().length().ratioTo(inch.fabrics().get(i).layout().length())).isCloseTo(1, within(0.06));
@@ -212,18 +224,118 @@ class CuttingTest {
     void shrinkage_and_reserve_are_added_before_rounding_up() {
         CuttingRules rules = CuttingRules.INCH.shrinking(0.04);
         Blank a = Blank.of("A", Length.inches(40), Length.inches(24));
-        Layout layout = LayoutSearch.QUICK.lay(rules.usableWidth(), List.of(a));
+        Layout layout = LayoutSearch.QUICK.lay(Fabric.USABLE_WIDTH, List.of(a));
         Yardage yardage = Yardage.of(layout.length(), layout.bound(), rules);
         assertThat(yardage.shrunk()).isEqualTo(Length.inches(25));
         assertThat(yardage.toBuy()).isEqualTo(Length.inches("31 1/2"));
         assertThat(yardage.asked(rules)).isEqualTo("7/8 yd");
     }
 
+    private static Fabric running(Print.Direction way) {
+        return Fabric.of("reeds", "#7a8f5a").printed(Print.of(Print.Scale.SMALL).running(way));
+    }
+
     @Test
     void a_directed_print_keeps_its_direction() {
         Quilt quilt = GeneratedQuilt.of(new Random(9));
         Fabric first = quilt.patches().get(0).fabric();
-        Cutting cutting = Cutting.of("t", quilt.top(), CuttingRules.INCH, List.of(first), LayoutSearch.USUAL);
-        assertThat(cutting.fabrics().get(0).layout().spots()).noneMatch(s -> s.taken().turned());
+        Quilt directed = quilt.withTop(quilt.top().recoloured(p -> p.fabric().isSameClothAs(first) ? running(Print.Direction.ONE_WAY) : p.fabric()));
+        FabricCut cut = Cutting.of(directed).fabrics().get(0);
+        assertThat(cut.fabric().name()).isEqualTo("reeds");
+        assertThat(cut.layout().spots()).noneMatch(s -> s.taken().turned());
+    }
+
+    /** Counted by hand: four half squares of one print, one each way up; a square gives two that stand alike, or upside down to each other. */
+    @Test
+    void triangles_of_a_print_that_runs_one_way_stand_upright_in_the_quilt() {
+        Block windmill = Block.of("Windmill", Region.rectangle(new Box(0, 0, 6, 6)), List.of(
+                half("1", 0, 0, 3, 0, 0, 3), half("2", 6, 0, 6, 3, 3, 0), half("3", 6, 6, 3, 6, 6, 3), half("4", 0, 6, 0, 3, 3, 6),
+                half("5", 3, 0, 6, 3, 3, 6, 0, 3)));
+        assertThat(triangles(windmill, Print.Direction.ANY)).as("kinds and squares to cut").containsExactly(1, 2);
+        assertThat(triangles(windmill, Print.Direction.TWO_WAY)).containsExactly(2, 2);
+        assertThat(triangles(windmill, Print.Direction.ONE_WAY)).containsExactly(4, 4);
+    }
+
+    private static Patch half(String id, double... corners) {
+        List<Point> points = new ArrayList<>();
+        for (int i = 0; i < corners.length; i += 2) {
+            points.add(new Point(corners[i], corners[i + 1]));
+        }
+        return Patch.of(id, Role.DARK, Region.of(Path.polygon(points)));
+    }
+
+    private static List<Integer> triangles(Block block, Print.Direction way) {
+        FabricCut cut = Cutting.of(block.recoloured(p -> running(way))).fabrics().get(0);
+        List<Piece> halves = cut.pieces().stream().filter(p -> p.method().shape().equals("half-square triangle")).toList();
+        return List.of(halves.size(), halves.stream().mapToInt(p -> p.method().runs(p.count(), cut.fabric().usableWidth()).size()).sum());
+    }
+
+    /** Common practice: on point, a print that runs one way is cut along the bias so that it stands upright. */
+    @Test
+    void on_point_a_directed_square_is_cut_as_it_stands() {
+        Block plain = Block.plain(running(Print.Direction.ONE_WAY), Length.inches(6), Length.inches(6));
+        Cutting cutting = Cutting.of(Setting.onPoint(2, 2, Fabric.of("sky", "#c8d8e8")).of(plain));
+        Piece square = cutting.fabrics().stream().flatMap(f -> f.pieces().stream()).filter(p -> p.fabric().name().equals("reeds"))
+                .filter(p -> p.finished().area().squareInches() > 35).findFirst().orElseThrow();
+        assertThat(square.finished().bounds().width()).isCloseTo(6 * Math.sqrt(2), within(1e-6));
+    }
+
+    /** Counted by hand: 24 rectangles cut 4 1/2 x 8 1/2 in; across 13 in two lie side by side, across 40 in eight. */
+    @Test
+    void the_width_is_the_cloths_own() {
+        Fabric silk = Fabric.of("silk", "#c8b8d8").printed(Print.of(Print.Scale.SMALL).running(Print.Direction.TWO_WAY));
+        Block slab = Block.plain(silk, Length.inches(4), Length.inches(8));
+        for (int[] row : new int[][] {{13, 12}, {40, 3}, {108, 1}}) {
+            Fabric cloth = silk.wide(Length.inches(row[0]));
+            Cutting cutting = Cutting.of(Setting.straight(4, 6).of(slab.recoloured(p -> cloth)));
+            assertThat(cutting.fabrics().get(0).layout().length()).as(row[0] + " in wide").isEqualTo(Length.inches("8 1/2").times(row[1]));
+            assertThat(cutting.fabrics().get(0).layout().width()).isEqualTo(Length.inches(row[0]));
+        }
+    }
+
+    @Test
+    void fabrics_of_one_name_and_two_colours_are_two_purchases() {
+        Fabric one = Fabric.of("sand", "#e8dcc0");
+        Fabric other = Fabric.of("sand", "#c9b48a");
+        Block half = Block.plain(one, Length.inches(6), Length.inches(6));
+        Cutting cutting = Cutting.of(Setting.straight(2, 1).of((c, r) -> c == 0 ? half : half.recoloured(p -> other)));
+        assertThat(cutting.fabrics()).extracting(FabricCut::name).containsExactly("sand", "sand (2)");
+        assertThat(cutting.fabrics()).allSatisfy(f -> assertThat(f.pieces().stream().mapToInt(Piece::count).sum()).isEqualTo(1));
+    }
+
+    /** Counted by hand: a quilt of 24 x 24 in has 108 in of binding, three strips of 40 in; a backing 32 in wide is one length. */
+    @Test
+    void what_finishes_the_quilt_is_in_the_plan_of_its_cloth() {
+        Fabric navy = Fabric.of("navy", "#24425c");
+        Fabric wide = Fabric.of("sailcloth", "#d8d8d0").wide(Length.inches(108));
+        Quilt quilt = Quilt.of("Small", Setting.straight(2, 2).of(Block.plain(navy, Length.inches(12), Length.inches(12)))).bound(navy).backed(wide);
+        Cutting cutting = Cutting.of(quilt);
+        FabricCut top = cutting.fabrics().get(0);
+        assertThat(top.finish()).hasSize(3).allMatch(b -> b.name().equals("binding"));
+        assertThat(top.layout().spots()).hasSize(4 + 3);
+        assertThat(top.strips(cutting.rules()).toString()).contains("binding");
+        FabricCut back = cutting.fabrics().get(1);
+        assertThat(back.finish()).extracting(Blank::name).containsExactly("backing", "sleeve");
+        assertThat(back.layout().length()).isEqualTo(Length.inches(32 + 9));
+    }
+
+    /** Added up from the printed words of every list: what the strips take is what is laid, and less than is bought. */
+    @Property(tries = 40)
+    void the_printed_strips_add_up_to_the_cloth_that_is_bought(@ForAll Random random) {
+        Fabric cloth = Fabric.of("frame", "#445566").wide(Length.inches(36 + random.nextInt(20)));
+        Quilt quilt = GeneratedQuilt.small(random);
+        Cutting cutting = Cutting.of(quilt.withTop(quilt.top().recoloured(p -> p.fabric().name().equals("frame") ? cloth : p.fabric()))).searched(SHORT);
+        for (FabricCut f : cutting.fabrics()) {
+            double across = 0;
+            double along = 0;
+            for (var row : f.strips(cutting.rules()).rows()) {
+                double width = row.get(0).value() * Length.parse(row.get(1).text()).inInches();
+                String way = row.get(2).text();
+                across += way.equals("across the cloth") ? width : 0;
+                along = way.startsWith("along the selvedge, ") ? Math.max(along, Length.parse(way.substring(20)).inInches()) : along;
+            }
+            assertThat(across).as(f.name()).isLessThanOrEqualTo(f.layout().length().inInches() + 1e-9);
+            assertThat(Math.max(across, along) + cutting.rules().reserve().inInches()).isLessThanOrEqualTo(f.yardage().toBuy().inInches() + 1e-9);
+        }
     }
 }

@@ -69,7 +69,7 @@ final class GeneratedQuilt {
         List<Blank> blanks = new ArrayList<>();
         for (Piece p : pieces) {
             if (p.fabric().name().equals(fabric)) {
-                for (CutMethod.Run r : p.method().runs(p.count(), CuttingRules.INCH.usableWidth())) {
+                for (CutMethod.Run r : p.method().runs(p.count(), Fabric.USABLE_WIDTH)) {
                     blanks.add(Blank.of(p.letter(), r.across(), r.along()));
                 }
             }

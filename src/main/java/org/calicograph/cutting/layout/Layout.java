@@ -40,6 +40,46 @@ public record Layout(Length width, Panel panel, LengthBound bound) {
                 .max(Comparator.comparing(layout -> layout.used().squareInches()));
     }
 
+    /**
+     * Equal blanks, counted.
+     *
+     * @param across as they lie
+     */
+    public record Counted(String name, int count, Length across, Length along) { }
+
+    /**
+     * A part of the cloth between two cuts that go all the way across it.
+     *
+     * @param along  from one cut to the next
+     * @param blanks what lies there
+     */
+    public record Band(Length along, List<Counted> blanks) { }
+
+    /** The bands of cloth between the cuts that go all the way across, in order; offcuts alone are none. */
+    public List<Band> bands() {
+        List<Panel> parts = panel instanceof Panel.Rows rows ? rows.parts() : List.of(panel);
+        List<Band> bands = new ArrayList<>();
+        for (Panel part : parts) {
+            List<Spot> within = new ArrayList<>();
+            collect(part, Length.ZERO, Length.ZERO, within);
+            if (!within.isEmpty()) {
+                bands.add(new Band(part.along(), counted(within.stream().map(Spot::taken)
+                        .map(t -> new Blank(t.blank().name(), t.across(), t.along(), t.blank().turnable())).toList())));
+            }
+        }
+        return List.copyOf(bands);
+    }
+
+    /** Equal blanks together, in the order in which each kind comes first. */
+    public static List<Counted> counted(List<Blank> blanks) {
+        java.util.Map<List<Object>, Counted> kinds = new java.util.LinkedHashMap<>();
+        for (Blank b : blanks) {
+            kinds.merge(List.of(b.name(), b.across(), b.along()), new Counted(b.name(), 1, b.across(), b.along()),
+                    (one, more) -> new Counted(one.name(), one.count() + 1, one.across(), one.along()));
+        }
+        return List.copyOf(kinds.values());
+    }
+
     /** The length of cloth used. */
     public Length length() {
         return panel.along();

@@ -2,6 +2,7 @@ package org.calicograph.cutting.pieces;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.calicograph.fabric.Print;
 import org.calicograph.geometry.Line;
 import org.calicograph.geometry.Point;
 import org.calicograph.measure.Length;
@@ -23,6 +24,27 @@ public sealed interface CutMethod {
     /** The cuts that part such a rectangle into pieces, from its left end in its own coordinates; none for a whole one. */
     default List<Line> cutsWithin(Run run) {
         return List.of();
+    }
+
+    /**
+     * The same from cloth whose print runs so. Of the triangles of a square only those serve that stand upright; a quick
+     * method that would turn the print is refused, and each piece gets a rectangle of its own.
+     */
+    default CutMethod running(Print.Direction way) {
+        if (way == Print.Direction.ANY) {
+            return this;
+        }
+        boolean one = way == Print.Direction.ONE_WAY;
+        if (this instanceof Blanks b && b.pieces() > 1) {
+            int serve = one ? 1 : 2;
+            return b.pieces() == serve ? b : new Blanks(b.shape(), b.dimensions(), "Cut each square " + (b.pieces() == 2 ? "once" : "twice") + " corner to corner, the print upright: "
+                    + (serve == 1 ? "one triangle of each square stands" : "two triangles of each square stand") + " as in the quilt; the others are left over.",
+                    b.across(), b.along(), serve);
+        }
+        if (this instanceof Strips s) {
+            return new Template(s.shape(), List.of(), "the print must stand upright, and strips would turn it", s.box().across(), s.box().along());
+        }
+        return this;
     }
 
     /**
@@ -50,7 +72,7 @@ public sealed interface CutMethod {
             double w = run.across().inInches();
             double h = run.along().inInches();
             Line down = new Line(new Point(0, 0), new Point(w, h));
-            return pieces == 1 ? List.of() : pieces == 2 ? List.of(down) : List.of(down, new Line(new Point(0, h), new Point(w, 0)));
+            return shape.equals("square") || shape.equals("rectangle") ? List.of() : shape.startsWith("half") ? List.of(down) : List.of(down, new Line(new Point(0, h), new Point(w, 0)));
         }
     }
 
@@ -62,9 +84,10 @@ public sealed interface CutMethod {
      * @param each   the length that every further piece adds
      * @param lean   how far every slanted cut goes along the strip on its way across
      * @param back   the same for every second cut where pieces lie head to tail; below 0 where it leans the other way
+     * @param box    the rectangle that one piece takes as it stands in the quilt, seam allowances on
      */
     record Strips(String shape, List<Dimension> dimensions, String instruction, Length strip, Length first, Length each, Length lean,
-                  Length back)
+                  Length back, Run box)
             implements CutMethod {
         @Override
         public List<Run> runs(int wanted, Length width) {

@@ -8,26 +8,24 @@ import org.calicograph.measure.Length;
  * @param seam        seam allowance on every side
  * @param rulerStep   the ruler's lines; triangles are cut large, up to the next of them
  * @param near        how far a size that must be exact may lie from a line of half a step
- * @param usableWidth width of fabric between the selvages
  * @param shrinkage   share of length and width lost in the wash, from 0 up to 0.2
  * @param reserve     length added to every fabric for straightening and slips
  * @param buyingStep  what shops cut: lengths to buy are rounded up to it
  */
-public record CuttingRules(Length seam, Length rulerStep, Length near, Length usableWidth, double shrinkage,
+public record CuttingRules(Length seam, Length rulerStep, Length near, double shrinkage,
                            Length reserve, Length buyingStep) {
 
-    /** 1/4 in seams, a ruler with eighths, 40 in usable, no shrinkage, 4 1/2 in reserve, eighths of a yard (common practice). */
+    /** 1/4 in seams, a ruler with eighths, no shrinkage, 4 1/2 in reserve, eighths of a yard (common practice). */
     public static final CuttingRules INCH = new CuttingRules(Length.inches(1, 4), Length.inches(1, 8), Length.inches(1, 64),
-            Length.inches(40), 0, Length.inches("4 1/2"), Length.inches("4 1/2"));
+            0, Length.inches("4 1/2"), Length.inches("4 1/2"));
 
-    /** 7 mm seams, a ruler with millimetres, 1 m usable, no shrinkage, 10 cm reserve, bought by 10 cm (common practice). */
-    public static final CuttingRules METRIC = new CuttingRules(Length.mm(7), Length.mm(1), Length.mm(0.25),
-            Length.cm(100), 0, Length.cm(10), Length.cm(10));
+    /** 7.5 mm seams, a ruler with half centimetres, no shrinkage, 10 cm reserve, bought by 10 cm (common practice). */
+    public static final CuttingRules METRIC = new CuttingRules(Length.mm(7.5), Length.mm(5), Length.mm(0.25),
+            0, Length.cm(10), Length.cm(10));
 
     public CuttingRules {
         require("seam allowance", seam, seam.isPositive());
         require("ruler step", rulerStep, rulerStep.isPositive());
-        require("usable width", usableWidth, usableWidth.isPositive());
         require("buying step", buyingStep, buyingStep.isPositive());
         require("reserve", reserve, reserve.units() >= 0);
         if (!(shrinkage >= 0 && shrinkage <= 0.2)) {
@@ -42,19 +40,36 @@ public record CuttingRules(Length seam, Length rulerStep, Length near, Length us
     }
 
     public CuttingRules seam(Length other) {
-        return new CuttingRules(other, rulerStep, near, usableWidth, shrinkage, reserve, buyingStep);
-    }
-
-    public CuttingRules usableWidth(Length other) {
-        return new CuttingRules(seam, rulerStep, near, other, shrinkage, reserve, buyingStep);
+        return new CuttingRules(other, rulerStep, near, shrinkage, reserve, buyingStep);
     }
 
     public CuttingRules shrinking(double share) {
-        return new CuttingRules(seam, rulerStep, near, usableWidth, share, reserve, buyingStep);
+        return new CuttingRules(seam, rulerStep, near, share, reserve, buyingStep);
     }
 
     public CuttingRules reserve(Length other) {
-        return new CuttingRules(seam, rulerStep, near, usableWidth, shrinkage, other, buyingStep);
+        return new CuttingRules(seam, rulerStep, near, shrinkage, other, buyingStep);
+    }
+
+    /** What so much cloth has to measure before it is washed. */
+    public Length shrunk(Length laid) {
+        return laid.times(1 / (1 - shrinkage));
+    }
+
+    /** What to buy where so much is laid out: before washing, with the reserve, up to the next step that is sold. */
+    public Length bought(Length laid) {
+        return shrunk(laid).plus(reserve).roundedUpTo(buyingStep);
+    }
+
+    /** An amount of cloth as it is asked for at the counter: {@code 1 3/8 yd} or {@code 1.3 m}. */
+    public String asked(Length amount) {
+        if (isMetric()) {
+            return String.format(java.util.Locale.ROOT, "%.1f m", amount.inMm() / 1000);
+        }
+        String text = amount.dividedBy(36).in(Length.System.INCH);
+        String yards = text.substring(0, text.length() - 3) + " yd";
+        return Length.System.ofProcess() == Length.System.INCH ? yards
+                : String.format(java.util.Locale.ROOT, "%.2f m (%s)", amount.roundedUpTo(Length.cm(1)).inMm() / 1000, yards);
     }
 
     public boolean isMetric() {

@@ -24,7 +24,7 @@ public record Dimension(String name, Cut exact, Cut ruler) {
     }
 
     /** True if the line is near enough: within the rules' distance, or a five-hundredth of the size, which can be eased. */
-    boolean isNear(CuttingRules rules) {
+    public boolean isNear(CuttingRules rules) {
         return ruler.length().minus(exact.length()).abs().compareTo(Length.max(rules.near(), exact.length().dividedBy(500))) <= 0;
     }
 

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.calicograph.fabric.Fabric;
+import org.calicograph.fabric.Print;
 import org.calicograph.geometry.Box;
 import org.calicograph.geometry.Point;
 import org.calicograph.geometry.Region;
@@ -24,7 +25,8 @@ import org.calicograph.seams.Notch;
 /** The pieces of a patchwork: its patches with congruent ones counted together. */
 public final class Pieces {
 
-    private record Kind(String fabric, Outline outline) { }
+    /** @param lie how a directed piece stands in the quilt; empty where it may be turned */
+    private record Kind(Fabric.Bolt cloth, Outline outline, List<String> lie) { }
 
     private static final class Group {
         private final Fabric fabric;
@@ -67,16 +69,16 @@ public final class Pieces {
     /** Fabric by fabric in the order in which the fabrics first appear, the larger pieces first; then what is laid. */
     private List<Piece> all(CuttingRules rules, Length turnUnder) {
         List<Group> ordered = merged(rules);
-        List<String> fabrics = ordered.stream().map(g -> g.fabric.name()).distinct().toList();
-        ordered.sort(java.util.Comparator.comparingInt((Group g) -> fabrics.indexOf(g.fabric.name()))
+        List<Fabric.Bolt> cloths = ordered.stream().map(g -> g.fabric.bolt()).distinct().toList();
+        ordered.sort(java.util.Comparator.comparingInt((Group g) -> cloths.indexOf(g.fabric.bolt()))
                 .thenComparingDouble(g -> -Math.rint(1000 * g.shape.area().squareInches())));
         List<Piece> out = new ArrayList<>();
         for (Group g : ordered) {
             Group at = g.atOrigin();
-            out.add(new Piece(letter(out.size()), g.fabric, at.shape, RotaryRules.of(at.shape, rules), g.ids, at.notches));
+            out.add(new Piece(letter(out.size()), g.fabric, at.shape, method(at, rules), g.ids, at.notches));
         }
         for (Group g : laid.values()) {
-            Group at = g.transformed(Lengthwise.turn(g.shape)).atOrigin();
+            Group at = (isDirected(g.fabric) ? g : g.transformed(Lengthwise.turn(g.shape))).atOrigin();
             Box box = at.shape.bounds();
             double extra = 2 * turnUnder.inInches();
             CutMethod method = new CutMethod.Laid("laid shape", turnUnder, RotaryRules.onRuler(box.width() + extra, rules), RotaryRules.onRuler(box.height() + extra, rules));
@@ -93,13 +95,13 @@ public final class Pieces {
     private List<Group> merged(CuttingRules rules) {
         Map<Object, List<Group>> alike = new LinkedHashMap<>();
         groups.forEach((kind, group) -> {
-            alike.computeIfAbsent(isTemplate(group, rules) ? List.of(kind.fabric, kind.outline.steps()) : kind, k -> new ArrayList<>())
+            alike.computeIfAbsent(isTemplate(group, rules) && !isDirected(group.fabric) ? List.of(kind.cloth, kind.outline.steps()) : kind, k -> new ArrayList<>())
                     .add(group);
         });
         List<Group> out = new ArrayList<>();
         for (List<Group> same : alike.values()) {
             Group first = same.get(0);
-            boolean stays = same.size() == 1 && (!isTemplate(first, rules) || Lengthwise.hasEdgeOnGrain(first.shape));
+            boolean stays = isDirected(first.fabric) || same.size() == 1 && (!isTemplate(first, rules) || Lengthwise.hasEdgeOnGrain(first.shape));
             Group one = stays ? first : first.transformed(Lengthwise.turn(first.shape));
             same.stream().filter(g -> g != one).forEach(g -> one.ids.addAll(g.ids));
             out.add(one);
@@ -108,7 +110,34 @@ public final class Pieces {
     }
 
     private static boolean isTemplate(Group group, CuttingRules rules) {
-        return RotaryRules.of(group.shape, rules) instanceof CutMethod.Template;
+        return method(group, rules) instanceof CutMethod.Template;
+    }
+
+    private static CutMethod method(Group group, CuttingRules rules) {
+        return RotaryRules.of(group.shape, rules).running(group.fabric.print().direction());
+    }
+
+    private static boolean isDirected(Fabric fabric) {
+        return fabric.print().direction() != Print.Direction.ANY;
+    }
+
+    /** The corners of a shape as it stands in the quilt; for a print that runs two ways, whichever of the two ways up comes first. */
+    private static List<String> lie(Fabric fabric, Region standing) {
+        if (!isDirected(fabric)) {
+            return List.of();
+        }
+        List<String> up = corners(standing);
+        if (fabric.print().direction() == Print.Direction.ONE_WAY) {
+            return up;
+        }
+        List<String> down = corners(standing.transformed(Transform.turn(Angle.degrees(180))));
+        return up.toString().compareTo(down.toString()) <= 0 ? up : down;
+    }
+
+    private static List<String> corners(Region shape) {
+        Box box = shape.bounds();
+        return shape.outer().joined().segments().stream().map(side -> side.from().minus(new Point(box.left(), box.top())))
+                .map(at -> Math.round(at.x() * 200) + " " + Math.round(at.y() * 200)).sorted().toList();
     }
 
     /**
@@ -147,9 +176,11 @@ public final class Pieces {
         Transform toGrain = toGrain(block, place);
         Map<String, List<Notch>> marks = notches.computeIfAbsent(block, Notch::of);
         for (Patch p : block.patches()) {
-            Region lying = p.shape().transformed(toGrain);
-            Kind kind = new Kind(p.fabric().name(), Outline.of(lying.outer()));
-            groups.computeIfAbsent(kind, k -> new Group(p.fabric(), p.shape(), marks.getOrDefault(p.id(), List.of())).transformed(toGrain))
+            // A print that runs one way stands upright in the quilt, whatever the grain of the block.
+            Transform how = isDirected(p.fabric()) ? place : toGrain;
+            Region lying = p.shape().transformed(how);
+            Kind kind = new Kind(p.fabric().bolt(), Outline.of(lying.outer()), lie(p.fabric(), lying));
+            groups.computeIfAbsent(kind, k -> new Group(p.fabric(), p.shape(), marks.getOrDefault(p.id(), List.of())).transformed(how))
                     .ids.add(prefix + p.id());
         }
     }
@@ -158,7 +189,7 @@ public final class Pieces {
         walk(prefix, applique.ground(), place);
         for (Patch p : applique.laid()) {
             Region lying = p.shape().transformed(place);
-            laid.computeIfAbsent(List.of(p.fabric().name(), Outline.of(lying.outer()).steps()), k -> new Group(p.fabric(), lying, List.of()))
+            laid.computeIfAbsent(List.of(p.fabric().bolt(), Outline.of(lying.outer()).steps(), lie(p.fabric(), lying)), k -> new Group(p.fabric(), lying, List.of()))
                     .ids.add(prefix + p.id());
         }
     }

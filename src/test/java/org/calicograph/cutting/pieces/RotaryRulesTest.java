@@ -102,7 +102,7 @@ class RotaryRulesTest {
         Region quarter = Region.polygon(new Point(0, 0), new Point(6, 0), new Point(3, 3));
         assertThat(RotaryRules.of(half, RULES).shape()).isEqualTo("half-square triangle");
         assertThat(RotaryRules.of(quarter, RULES).shape()).isEqualTo("quarter-square triangle");
-        assertThat(RotaryRules.of(quarter, RULES).runs(9, RULES.usableWidth())).hasSize(3);
+        assertThat(RotaryRules.of(quarter, RULES).runs(9, org.calicograph.fabric.Fabric.USABLE_WIDTH)).hasSize(3);
     }
 
     @Test
