@@ -9,7 +9,7 @@ import org.calicograph.measure.Length;
 import org.calicograph.cutting.pieces.CuttingRules;
 
 /**
- * Cloth for a plain border, three ways: cut along the selvage with no joins, or joined from strips across
+ * Cloth for a plain border, three ways: cut along the selvedge with no joins, or joined from strips across
  * the width of the fabric, straight or diagonally. A straight join loses two seam allowances; a diagonal
  * one, sewn corner to corner of the square in which two strips cross, loses the strip's cut width.
  *
@@ -23,7 +23,7 @@ public record BorderCloth(Length width, List<Length> pieces, Length cloth, Cutti
     public enum Way { LENGTHWISE, STRAIGHT_JOINS, DIAGONAL_JOINS }
 
     /**
-     * @param strips cut across the width, or lengths side by side along the selvage
+     * @param strips cut across the width, or lengths side by side along the selvedge
      * @param joins  seams within the border; not those at its corners
      * @param cloth  length of cloth
      */
@@ -85,11 +85,11 @@ public record BorderCloth(Length width, List<Length> pieces, Length cloth, Cutti
     /**
      * Which parts each piece is joined from.
      *
-     * @throws IllegalArgumentException if the way is along the selvage, where nothing is joined
+     * @throws IllegalArgumentException if the way is along the selvedge, where nothing is joined
      */
     public StripJoins joined(Way way) {
         if (way == Way.LENGTHWISE) {
-            throw new IllegalArgumentException("nothing is joined along the selvage; ask for STRAIGHT_JOINS or DIAGONAL_JOINS");
+            throw new IllegalArgumentException("nothing is joined along the selvedge; ask for STRAIGHT_JOINS or DIAGONAL_JOINS");
         }
         return StripJoins.of(this, way);
     }
@@ -115,7 +115,7 @@ public record BorderCloth(Length width, List<Length> pieces, Length cloth, Cutti
         for (Way way : Way.values()) {
             Amount a = amount(way);
             table = table.row(switch (way) {
-                case LENGTHWISE -> "along the selvage";
+                case LENGTHWISE -> "along the selvedge";
                 case STRAIGHT_JOINS -> "across, joined straight";
                 case DIAGONAL_JOINS -> "across, joined diagonally";
             }, a.strips(), a.joins(), rules.text(rules.taped(a.cloth())));
@@ -125,7 +125,7 @@ public record BorderCloth(Length width, List<Length> pieces, Length cloth, Cutti
 
     @Override
     public Exhibit show() {
-        return Exhibit.several(Exhibit.of(table()), Exhibit.words("Along the selvage cloth stretches least and there is no join; across "
+        return Exhibit.several(Exhibit.of(table()), Exhibit.words("Along the selvedge cloth stretches least and there is no join; across "
                 + "takes less cloth. A diagonal join shows less than a straight one. A cutting plan takes whichever way needs the least cloth, or the one asked for. "
                 + Cutting.CAUTION));
     }

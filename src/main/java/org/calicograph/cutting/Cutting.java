@@ -23,7 +23,7 @@ import org.calicograph.cutting.pieces.Pieces;
 
 /**
  * What to cut for a top, fabric by fabric. Pieces longer than the cloth is wide are cut in one length along the
- * selvage or joined from strips across, whichever takes less of the fabric; {@link #borders} asks for one way.
+ * selvedge or joined from strips across, whichever takes less of the fabric; {@link #borders} asks for one way.
  *
  * @param title  what it is for
  * @param source what is cut
@@ -99,7 +99,7 @@ public record Cutting(String title, Source source, CuttingRules rules, List<Fabr
     /**
      * The same with borders and other long strips cut in the given way from every fabric.
      *
-     * @throws IllegalArgumentException if they can't lie along the selvage since the print would be turned
+     * @throws IllegalArgumentException if they can't lie along the selvedge since the print would be turned
      */
     public Cutting borders(BorderCloth.Way way) {
         return new Cutting(title, source, rules, fabrics.stream().map(f -> f.borders(way, rules, search)).toList(), search);

@@ -62,7 +62,7 @@ class BorderClothTest {
     }
 
     @Test
-    void along_the_selvage_all_four_lie_side_by_side() {
+    void along_the_selvedge_all_four_lie_side_by_side() {
         assertThat(butted().amount(Way.LENGTHWISE)).isEqualTo(new BorderCloth.Amount(Way.LENGTHWISE, 4, 0, Length.inches("86 1/2")));
     }
 

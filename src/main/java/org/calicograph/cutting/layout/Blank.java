@@ -8,7 +8,7 @@ import org.calicograph.measure.Length;
  *
  * @param name     what it is called on the layout
  * @param across   its size across the width of the fabric
- * @param along    its size along the selvage
+ * @param along    its size along the selvedge
  * @param turnable false where the print or the grain forbids a quarter turn
  */
 public record Blank(String name, Length across, Length along, boolean turnable) {

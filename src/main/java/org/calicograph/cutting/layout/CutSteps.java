@@ -21,7 +21,7 @@ public final class CutSteps {
      */
     public record Step(Panel panel, int times) {
 
-        /** True if the cuts run along the selvage. */
+        /** True if the cuts run along the selvedge. */
         public boolean isAlong() {
             return panel instanceof Panel.Columns;
         }

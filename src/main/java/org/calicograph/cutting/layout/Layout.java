@@ -20,7 +20,7 @@ public record Layout(Length width, Panel panel, LengthBound bound) {
     /**
      * Where a blank lies.
      *
-     * @param x from the left selvage edge
+     * @param x from the left selvedge edge
      * @param y from the cut end of the cloth
      */
     public record Spot(Panel.Taken taken, Length x, Length y) { }

@@ -60,7 +60,7 @@ public sealed interface Panel {
         }
     }
 
-    /** Panels parted by cuts along the selvage, side by side; all equally long. */
+    /** Panels parted by cuts along the selvedge, side by side; all equally long. */
     record Columns(List<Panel> parts) implements Panel {
         public Columns {
             parts = List.copyOf(parts);

@@ -10,7 +10,7 @@ import org.calicograph.measure.Length;
 
 /**
  * A layout in strips, as most hands cut: first whatever is longer than the cloth is wide, along the
- * selvage; then strips across what is left of that length; then strips across the whole width. Each strip
+ * selvedge; then strips across what is left of that length; then strips across the whole width. Each strip
  * is cut into blanks as high as the strip, and what room is left at its end may give lower ones.
  *
  * <p>Each kind of blank lies one way throughout; the ways are chosen together for the least length, all
@@ -22,7 +22,7 @@ public record StripLayout(Layout layout, List<Strip> strips) {
 
     /** Where a strip is cut from. */
     public enum Way {
-        ALONG("along the selvage"), BESIDE("across the rest of that length"), ACROSS("across the cloth");
+        ALONG("along the selvedge"), BESIDE("across the rest of that length"), ACROSS("across the cloth");
 
         private final String words;
 

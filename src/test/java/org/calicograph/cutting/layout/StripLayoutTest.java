@@ -66,7 +66,7 @@ class StripLayoutTest {
                 cut("A", 5, "4 1/2", "4 1/2"), cut("B", 7, "2 1/2", "4 1/2")));
     }
 
-    /** Common practice: what is longer than the cloth is wide is cut first, along the selvage, and small pieces come from what is left beside it. */
+    /** Common practice: what is longer than the cloth is wide is cut first, along the selvedge, and small pieces come from what is left beside it. */
     @Test
     void long_strips_are_cut_first_and_the_rest_of_their_length_is_used() {
         List<Blank> blanks = new ArrayList<>(Collections.nCopies(4, Blank.of("D", Length.inches("4 1/2"), Length.inches("54 1/2"))));
