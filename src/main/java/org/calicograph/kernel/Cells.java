@@ -17,6 +17,7 @@ import jdk.jshell.SnippetEvent;
 import jdk.jshell.SourceCodeAnalysis;
 import org.calicograph.drawing.Exhibit;
 import org.calicograph.show.Show;
+import org.calicograph.kernel.numbers.WholeDivision;
 import org.calicograph.wire.CellScan;
 import org.calicograph.wire.Dial;
 import org.calicograph.wire.ExhibitFormat;
@@ -45,6 +46,7 @@ final class Cells {
     private final Map<String, KernelCell> held = new LinkedHashMap<>();
     private final Faults faults;
     private final Plainly plainly;
+    private final WholeDivision division;
     private final InProcess engine;
     private final JShell jshell;
     private final SourceCodeAnalysis analysis;
@@ -56,6 +58,7 @@ final class Cells {
         this.faults = new Faults(origins, cell -> held.containsKey(cell) ? held.get(cell).text : "", heapMegabytes);
         this.engine = new InProcess(running, compiler, new InProcess.Classes(stdlib.classes()));
         this.plainly = new Plainly(stdlib);
+        this.division = Imports.division(stdlib);
         compiler.lock();
         try {
             this.jshell = JShell.builder().executionEngine(new jdk.jshell.spi.ExecutionControlProvider() {
@@ -159,8 +162,8 @@ final class Cells {
         DialBoard.at(piece);
         compiler.lock();
         try {
-            List<Problem> problems = new ArrayList<>();
-            for (SnippetEvent event : jshell.eval(piece.source())) {
+            List<Problem> problems = new ArrayList<>(Plainly.divisions(piece.reading().divisions(division, piece.source(), jshell), piece.offset(), text));
+            for (SnippetEvent event : problems.isEmpty() ? jshell.eval(piece.source()) : List.<SnippetEvent>of()) {
                 if (event.causeSnippet() != null) {
                     continue;
                 }

@@ -17,6 +17,7 @@ import jdk.jshell.SourceCodeAnalysis;
 import jdk.jshell.spi.ExecutionControl;
 import jdk.jshell.spi.ExecutionControlProvider;
 import jdk.jshell.spi.ExecutionEnv;
+import org.calicograph.kernel.numbers.WholeDivision;
 import org.calicograph.wire.CellScan;
 import org.calicograph.wire.Place;
 import org.calicograph.wire.Problem;
@@ -35,6 +36,7 @@ final class Checker {
         final Reader.Cut cut;
         final List<Snippet> snippets = new ArrayList<>();
         final List<Diag> diags = new ArrayList<>();
+        final List<WholeDivision.Found> divisions = new ArrayList<>();
 
         Known(Reader.Cut cut) {
             this.cut = cut;
@@ -45,6 +47,7 @@ final class Checker {
     private final SourceCodeAnalysis analysis;
     private final Reader reader = new Reader();
     private final Plainly plainly;
+    private final WholeDivision division;
     private final Map<String, List<Known>> known = new LinkedHashMap<>();
 
     Checker(Stdlib stdlib) {
@@ -61,6 +64,7 @@ final class Checker {
         }, Map.of()).compilerOptions(Imports.options(stdlib)).build();
         this.analysis = jshell.sourceCodeAnalysis();
         this.plainly = new Plainly(stdlib);
+        this.division = Imports.division(stdlib);
         jshell.eval(Imports.text(!stdlib.isEmpty()));
     }
 
@@ -88,6 +92,7 @@ final class Checker {
         learn(cell, cuts, readings, missing).forEach(piece -> {
             Piece at = new Piece(cell, piece.cut.source(), piece.cut.offset(), Reading.NOTHING);
             piece.diags.forEach(d -> problems.add(plainly.problem(d, at, text, names)));
+            problems.addAll(Plainly.divisions(piece.divisions, piece.cut.offset(), text));
             problems.addAll(unresolved(piece, text, names));
         });
         problems.addAll(twice(cuts, readings, elsewhere, text));
@@ -155,11 +160,13 @@ final class Checker {
             if (i < same) {
                 piece.snippets.addAll(before.get(i).snippets);
                 piece.diags.addAll(before.get(i).diags);
+                piece.divisions.addAll(before.get(i).divisions);
             }
             boolean hopeless = readings.get(i).readsAny(missing);
             // A piece that was passed over the last time may have a chance now.
             boolean fresh = i >= same || piece.snippets.isEmpty() && piece.diags.isEmpty();
             if (!hopeless && fresh) {
+                piece.divisions.addAll(readings.get(i).divisions(division, piece.cut.source(), jshell));
                 compile(piece);
             }
             if (hopeless || !piece.diags.isEmpty()) {

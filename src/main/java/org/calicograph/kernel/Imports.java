@@ -10,6 +10,7 @@ import javax.tools.JavaFileObject;
 import javax.tools.StandardJavaFileManager;
 import javax.tools.StandardLocation;
 import javax.tools.ToolProvider;
+import org.calicograph.kernel.numbers.WholeDivision;
 import org.calicograph.wire.VisiblePackages;
 
 /**
@@ -69,6 +70,11 @@ final class Imports {
     static String[] options(Stdlib stdlib) {
         String classPath = System.getProperty("java.class.path") + stdlib.classes().map(p -> File.pathSeparator + p).orElse("");
         return new String[] {"-classpath", classPath, "-parameters", "-Xlint:none", "-proc:none"};
+    }
+
+    /** Finds divisions of whole numbers in cells. */
+    static WholeDivision division(Stdlib stdlib) {
+        return new WholeDivision(List.of(options(stdlib)), text(!stdlib.isEmpty()));
     }
 
     static String text(boolean stdlib) {

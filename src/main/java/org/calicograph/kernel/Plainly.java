@@ -10,6 +10,7 @@ import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import jdk.jshell.Diag;
+import org.calicograph.kernel.numbers.WholeDivision;
 import org.calicograph.wire.Place;
 import org.calicograph.wire.Problem;
 
@@ -50,6 +51,11 @@ final class Plainly {
         }
         int end = (int) Math.max(start, Math.min(most, piece.offset() + to));
         return new Problem(Place.of(text, start), Place.of(text, end), words(diag.getMessage(Locale.ENGLISH), names));
+    }
+
+    /** Divisions of whole numbers where a fraction is wanted. */
+    static List<Problem> divisions(List<WholeDivision.Found> found, int offset, String text) {
+        return found.stream().map(f -> new Problem(Place.of(text, offset + f.from()), Place.of(text, offset + f.to()), f.message())).toList();
     }
 
     /** A name that a method or a type uses and nothing declares. */

@@ -2,6 +2,9 @@ package org.calicograph.kernel;
 
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Collectors;
+import jdk.jshell.JShell;
+import org.calicograph.kernel.numbers.WholeDivision;
 import org.calicograph.wire.CellScan;
 
 /**
@@ -19,6 +22,12 @@ record Reading(Kind kind, List<CellScan.Declared> declares, Set<String> reads, S
 
     boolean declaresAny(Set<String> names) {
         return declares.stream().anyMatch(d -> names.contains(d.name()));
+    }
+
+    /** Divisions of whole numbers in the source that says this; none where it doesn't parse. */
+    List<WholeDivision.Found> divisions(WholeDivision division, String source, JShell jshell) {
+        return this == NOTHING || kind == Kind.IMPORT ? List.of() : division.in(source, kind == Kind.METHOD || kind == Kind.TYPE,
+                declares.stream().map(CellScan.Declared::name).collect(Collectors.toSet()), jshell);
     }
 
     boolean readsAny(Set<String> names) {
