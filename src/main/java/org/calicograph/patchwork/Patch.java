@@ -4,7 +4,7 @@ import java.util.Locale;
 import org.calicograph.covering.DesignException;
 import org.calicograph.fabric.Fabric;
 import org.calicograph.fabric.Role;
-import org.calicograph.geometry.Box;
+import org.calicograph.geometry.OwnBox;
 import org.calicograph.geometry.Region;
 import org.calicograph.geometry.Transform;
 import org.calicograph.measure.Length;
@@ -42,13 +42,13 @@ public record Patch(String id, Role role, Fabric fabric, Region shape) {
         return new Patch(id, role, fabric, shape.transformed(t));
     }
 
-    /** A few words for those who point at it: fabric and finished size. */
+    /** A few words for those who point at it: fabric and finished size, along itself however it is turned. */
     public String title() {
-        Box box = shape.bounds();
+        OwnBox box = OwnBox.of(shape);
         return fabric.name() + ", " + size(box) + " finished";
     }
 
-    private static String size(Box box) {
+    private static String size(OwnBox box) {
         if (Length.System.ofProcess() == Length.System.METRIC) {
             return Length.inches(box.width()) + " x " + Length.inches(box.height());
         }

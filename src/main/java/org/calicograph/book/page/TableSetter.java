@@ -27,7 +27,8 @@ record TableSetter(double[] widths, List<List<String>> head, List<List<List<Stri
         for (List<String> row : texts) {
             for (int c = 0; c < n; c++) {
                 whole[c] = Math.max(whole[c], Type.measure(row.get(c), Type.SMALL) * 1.06 + 2 * PAD);
-                for (String word : row.get(c).split(" +")) {
+                // The name of a column stays on one line.
+                for (String word : row == texts.get(0) ? new String[] {row.get(c)} : row.get(c).split(" +")) {
                     least[c] = Math.max(least[c], Type.measure(word, Type.SMALL) * 1.06 + 2 * PAD);
                 }
             }

@@ -29,8 +29,11 @@ public sealed interface CutMethod {
     /**
      * The same from cloth whose print runs so. Of the triangles of a square only those serve that stand upright; a quick
      * method that would turn the print is refused, and each piece gets a rectangle of its own.
+     *
+     * @param standsSquare true if the sides of a rectangle run across and along the quilt
+     * @param box          the rectangle that one piece takes as it stands in the quilt, seam allowances on
      */
-    default CutMethod running(Print.Direction way) {
+    default CutMethod running(Print.Direction way, boolean standsSquare, Run box) {
         if (way == Print.Direction.ANY) {
             return this;
         }
@@ -41,8 +44,11 @@ public sealed interface CutMethod {
                     + (serve == 1 ? "one triangle of each square stands" : "two triangles of each square stand") + " as in the quilt; the others are left over.",
                     b.across(), b.along(), serve);
         }
-        if (this instanceof Strips s) {
-            return new Template(s.shape(), List.of(), "the print must stand upright, and strips would turn it", s.box().across(), s.box().along());
+        if (this instanceof Blanks b && b.pieces() == 1 && !standsSquare) {
+            return new Template(b.shape(), List.of(), "the print must stand upright, and cut on the grain it would lean", box.across(), box.along());
+        }
+        if (this instanceof Strips) {
+            return new Template(shape(), List.of(), "the print must stand upright, and strips would turn it", box.across(), box.along());
         }
         return this;
     }
@@ -84,10 +90,9 @@ public sealed interface CutMethod {
      * @param each   the length that every further piece adds
      * @param lean   how far every slanted cut goes along the strip on its way across
      * @param back   the same for every second cut where pieces lie head to tail; below 0 where it leans the other way
-     * @param box    the rectangle that one piece takes as it stands in the quilt, seam allowances on
      */
     record Strips(String shape, List<Dimension> dimensions, String instruction, Length strip, Length first, Length each, Length lean,
-                  Length back, Run box)
+                  Length back)
             implements CutMethod {
         @Override
         public List<Run> runs(int wanted, Length width) {

@@ -2,6 +2,7 @@ package org.calicograph.cutting.pieces;
 
 import java.util.List;
 import org.calicograph.fabric.Fabric;
+import org.calicograph.geometry.OwnBox;
 import org.calicograph.geometry.Region;
 import org.calicograph.geometry.Transform;
 import org.calicograph.measure.Area;
@@ -71,8 +72,9 @@ public record Piece(String letter, Fabric fabric, Region finished, CutMethod met
         return finished.area().times(count());
     }
 
-    /** Finished width and height of what it fills, in words: {@code 3 x 3 in}. */
+    /** Finished width and height of the piece along itself, in words: {@code 3 x 3 in}, also where it stands on its point. */
     public String size(CuttingRules rules) {
-        return rules.exact(Length.inches(finished.bounds().width())) + " x " + rules.exact(Length.inches(finished.bounds().height()));
+        OwnBox box = OwnBox.of(finished);
+        return rules.exact(Length.inches(box.width())) + " x " + rules.exact(Length.inches(box.height()));
     }
 }

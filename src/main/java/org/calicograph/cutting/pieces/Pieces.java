@@ -114,7 +114,9 @@ public final class Pieces {
     }
 
     private static CutMethod method(Group group, CuttingRules rules) {
-        return RotaryRules.of(group.shape, rules).running(group.fabric.print().direction());
+        boolean square = group.shape.outer().joined().segments().stream().map(side -> side.to().minus(side.from()))
+                .allMatch(side -> Math.min(Math.abs(side.x()), Math.abs(side.y())) < 1e-6);
+        return RotaryRules.of(group.shape, rules).running(group.fabric.print().direction(), square, RotaryRules.box(group.shape, rules));
     }
 
     private static boolean isDirected(Fabric fabric) {

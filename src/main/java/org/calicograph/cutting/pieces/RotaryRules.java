@@ -69,7 +69,7 @@ public final class RotaryRules {
     }
 
     /** The rectangle round a piece as it stands, with its seam allowances. */
-    private static CutMethod.Run box(Region finished, CuttingRules rules) {
+    static CutMethod.Run box(Region finished, CuttingRules rules) {
         Box box = CutOutline.of(finished, rules.seam()).bounds();
         return new CutMethod.Run(onRuler(box.width(), rules), onRuler(box.height(), rules), 1);
     }
@@ -106,7 +106,7 @@ public final class RotaryRules {
             Length side = Length.inches(a + 2 * Math.sqrt(3) * s);
             return new CutMethod.Strips("equilateral triangle", List.of(strip),
                     "Cut the strip at 60° one way and the other: triangles point up and down in turn.",
-                    strip.ruler().length(), side, side.half(), side.half(), side.half().negated(), box(finished, rules));
+                    strip.ruler().length(), side, side.half(), side.half(), side.half().negated());
         }
         return template("triangle", finished, "its angles are not those of a ruler", rules);
     }
@@ -165,7 +165,7 @@ public final class RotaryRules {
         double lean = (slope.norm() * sin + 2 * s) / Math.tan(Math.toRadians(rounded));
         return new CutMethod.Strips(shape, List.of(strip, step),
                 "Trim the strip's end at " + (int) rounded + "°, then cut parallel to it.",
-                strip.ruler().length(), edge.plus(Length.inches(lean)), edge, Length.inches(lean), Length.inches(lean), box(finished, rules));
+                strip.ruler().length(), edge.plus(Length.inches(lean)), edge, Length.inches(lean), Length.inches(lean));
     }
 
     private static CutMethod trapezoid(Point base, Point top, Point leg, Point other, Region finished, CuttingRules rules) {
@@ -187,7 +187,7 @@ public final class RotaryRules {
                 "Mark the long edge on the strip and cut the slanted ends at " + (int) Math.rint(one) + "° and " + (int) Math.rint(two)
                         + "°; turn every second one head to tail.",
                 strip.ruler().length(), longEdge.ruler().length(), Length.inches((longEdge.ruler().length().inInches() + shortEdge) / 2),
-                lean(strip, one), lean(strip, two).negated(), box(finished, rules));
+                lean(strip, one), lean(strip, two).negated());
     }
 
     /** How far a cut at so many degrees goes along the strip. */
@@ -220,6 +220,6 @@ public final class RotaryRules {
         Length corner = Length.inches(2 * a + 4 * rules.seam().inInches() / Math.sqrt(3));
         return new CutMethod.Strips("hexagon", none,
                 "Cut the strip into 60° diamonds as wide as the strip, then trim both points so that all six sides are equal.",
-                strip.ruler().length(), Length.inches(corner.inInches() * 1.5), corner, lean(strip, 60), lean(strip, 60), box(finished, rules));
+                strip.ruler().length(), Length.inches(corner.inInches() * 1.5), corner, lean(strip, 60), lean(strip, 60));
     }
 }
