@@ -29,7 +29,7 @@ public record Booklet(Quilt quilt, CuttingRules rules, Paper paper, Batting batt
 
     /** On A4, with inch rules and a batting of unknown make. */
     public static Booklet of(Quilt quilt) {
-        return new Booklet(quilt, CuttingRules.INCH, Paper.A4, Batting.UNKNOWN);
+        return new Booklet(quilt, CuttingRules.usual(), Paper.A4, Batting.UNKNOWN);
     }
 
     public static Booklet of(Patchwork work) {

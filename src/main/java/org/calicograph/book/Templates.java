@@ -38,11 +38,11 @@ public record Templates(String title, List<Template> templates, Paper paper, boo
 
     /** For every piece that no ruler cuts. */
     public static Templates of(Quilt quilt) {
-        return of(quilt.title(), Pieces.of(quilt.top(), CuttingRules.INCH), CuttingRules.INCH);
+        return of(quilt.title(), Pieces.of(quilt.top(), CuttingRules.usual()), CuttingRules.usual());
     }
 
     public static Templates of(Patchwork work) {
-        return of(work, CuttingRules.INCH);
+        return of(work, CuttingRules.usual());
     }
 
     public static Templates of(Patchwork work, CuttingRules rules) {
@@ -51,7 +51,7 @@ public record Templates(String title, List<Template> templates, Paper paper, boo
 
     /** For shapes laid on a ground, with {@link #TURNING}, and what no ruler cuts of the ground. */
     public static Templates of(Applique applique) {
-        return of(applique, CuttingRules.INCH, TURNING);
+        return of(applique, CuttingRules.usual(), TURNING);
     }
 
     /** The same with another allowance; nothing where raw edges are fused. */
@@ -93,7 +93,7 @@ public record Templates(String title, List<Template> templates, Paper paper, boo
         if (!allowance.isPositive()) {
             throw new IllegalArgumentException("a turning allowance of " + allowance + " leaves nothing to turn under; use " + TURNING + " or so");
         }
-        return new Templates("Shapes to turn under: " + work.name(), Pieces.of(work, CuttingRules.INCH).stream()
+        return new Templates("Shapes to turn under: " + work.name(), Pieces.of(work, CuttingRules.usual()).stream()
                 .map(p -> Template.turned(p, allowance)).toList(), Paper.A4, false);
     }
 

@@ -40,14 +40,14 @@ public record Cutting(String title, Source source, CuttingRules rules, List<Fabr
         fabrics = List.copyOf(fabrics);
     }
 
-    /** For a quilt by the rules of {@link CuttingRules#INCH}: its top, and binding, backing and sleeve where their cloth is chosen. */
+    /** For a quilt by the rules of {@link CuttingRules#usual}: its top, and binding, backing and sleeve where their cloth is chosen. */
     public static Cutting of(Quilt quilt) {
-        return of(quilt.title(), Source.of(quilt), CuttingRules.INCH, LayoutSearch.USUAL);
+        return of(quilt.title(), Source.of(quilt), CuttingRules.usual(), LayoutSearch.USUAL);
     }
 
     /** For a top, or a part of one, without what finishes it. */
     public static Cutting of(Patchwork work) {
-        return of(work.name(), Source.of(work), CuttingRules.INCH, LayoutSearch.USUAL);
+        return of(work.name(), Source.of(work), CuttingRules.usual(), LayoutSearch.USUAL);
     }
 
     /** For shapes laid on a ground, their edges turned under by {@link Pieces#TURN_UNDER}. */
@@ -57,7 +57,7 @@ public record Cutting(String title, Source source, CuttingRules rules, List<Fabr
 
     /** The same with another allowance; nothing where raw edges are fused. */
     public static Cutting of(Applique applique, Length turnUnder) {
-        return of(applique.name(), Source.of(applique, turnUnder), CuttingRules.INCH, LayoutSearch.USUAL);
+        return of(applique.name(), Source.of(applique, turnUnder), CuttingRules.usual(), LayoutSearch.USUAL);
     }
 
     /**

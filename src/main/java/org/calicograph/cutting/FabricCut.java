@@ -145,8 +145,10 @@ public record FabricCut(String name, Fabric fabric, List<Piece> pieces, List<Bla
             }
             return table;
         }
-        for (Layout.Band band : layout.bands()) {
-            table = table.row(1, rules.text(band.along()), StripLayout.Way.ACROSS.toString(), band.blanks().stream()
+        Map<Layout.Band, Integer> alike = new LinkedHashMap<>();
+        layout.bands().forEach(band -> alike.merge(band, 1, Integer::sum));
+        for (Layout.Band band : alike.keySet()) {
+            table = table.row(alike.get(band), rules.text(band.along()), StripLayout.Way.ACROSS.toString(), band.blanks().stream()
                     .map(b -> b.count() + " " + b.name() + " of " + rules.text(b.across()) + " x " + rules.text(b.along()))
                     .collect(java.util.stream.Collectors.joining("; ")) + "; as drawn");
         }

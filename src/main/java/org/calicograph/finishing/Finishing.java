@@ -30,6 +30,13 @@ public record Finishing(Length width, Length height, Optional<Fabric> backingClo
      * @param sleeve    cut height of a hanging sleeve, folded in two
      */
     public record Assumptions(Length overage, Length strip, Length extra, Length join, Length sleeve) {
+        /** 10 cm each side; 6.5 cm strips; 30 cm extra; 6.5 cm a join; a 23 cm sleeve (common practice). */
+        public static final Assumptions METRIC = new Assumptions(Length.cm(10), Length.mm(65), Length.cm(30), Length.mm(65), Length.cm(23));
+
+        static Assumptions of(CuttingRules rules) {
+            return rules.isMetric() ? METRIC : USUAL;
+        }
+
         /** 4 in each side; 2 1/2 in strips; 12 in extra; 2 1/2 in a join sewn slantwise; a 9 in sleeve (common practice). */
         public static final Assumptions USUAL = new Assumptions(Length.inches(4), Length.inches("2 1/2"), Length.inches(12),
                 Length.inches("2 1/2"), Length.inches(9));
@@ -56,19 +63,19 @@ public record Finishing(Length width, Length height, Optional<Fabric> backingClo
             new Batting("full", Length.inches(81), Length.inches(96)), new Batting("queen", Length.inches(90), Length.inches(100)),
             new Batting("king", Length.inches(120), Length.inches(120)));
 
-    /** With the rules of {@link CuttingRules#INCH}. */
+    /** With the rules of {@link CuttingRules#usual}. */
     public static Finishing of(Quilt quilt) {
-        return of(quilt, CuttingRules.INCH);
+        return of(quilt, CuttingRules.usual());
     }
 
     /** For a quilt, with its own cloths. */
     public static Finishing of(Quilt quilt, CuttingRules rules) {
-        return new Finishing(quilt.width(), quilt.height(), quilt.backing(), quilt.binding(), rules, Assumptions.USUAL);
+        return new Finishing(quilt.width(), quilt.height(), quilt.backing(), quilt.binding(), rules, Assumptions.of(rules));
     }
 
     /** For a finished size, with cloths of the usual width. */
     public static Finishing of(Length width, Length height, CuttingRules rules) {
-        return new Finishing(width, height, Optional.empty(), Optional.empty(), rules, Assumptions.USUAL);
+        return new Finishing(width, height, Optional.empty(), Optional.empty(), rules, Assumptions.of(rules));
     }
 
     /** The same with backing and sleeve cut from a fabric. */

@@ -41,11 +41,11 @@ public record SewingPlan(String title, List<Stage> stages, List<Laid> layings) i
     }
 
     public static SewingPlan of(Quilt quilt) {
-        return of(quilt.title(), quilt.top(), CuttingRules.INCH);
+        return of(quilt.title(), quilt.top(), CuttingRules.usual());
     }
 
     public static SewingPlan of(Patchwork work) {
-        return of(work.name(), work, CuttingRules.INCH);
+        return of(work.name(), work, CuttingRules.usual());
     }
 
     /** The rules only decide on the letters, which are those of {@link Cutting} under the same rules. */

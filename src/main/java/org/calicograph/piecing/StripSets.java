@@ -76,7 +76,7 @@ public record StripSets(CuttingRules rules, List<StripSet> sets) implements Draw
     }
 
     public static StripSets of(Quilt quilt) {
-        return of(quilt.top(), CuttingRules.INCH);
+        return of(quilt.top(), CuttingRules.usual());
     }
 
     /** Rows of two patches or more, all upright rectangles of one height that a ruler has, of cloth that may be turned, that are needed at least three times. */

@@ -16,7 +16,7 @@ import javax.tools.StandardJavaFileManager;
 import javax.tools.ToolProvider;
 
 /** The routines in the folder stdlib, compiled once for the tests as a quilter's own would be. */
-final class CompiledStdlib {
+public final class CompiledStdlib {
 
     static final Path FOLDER = Path.of("stdlib");
     private static final ClassLoader LOADER = compiled();
@@ -24,7 +24,7 @@ final class CompiledStdlib {
     private CompiledStdlib() { }
 
     /** The names of the classes, in alphabetical order. */
-    static List<String> names() {
+    public static List<String> names() {
         try (Stream<Path> files = Files.list(FOLDER)) {
             return files.map(f -> f.getFileName().toString()).filter(f -> f.endsWith(".java"))
                     .map(f -> f.substring(0, f.length() - 5)).sorted().toList();
@@ -33,7 +33,7 @@ final class CompiledStdlib {
         }
     }
 
-    static Class<?> named(String name) {
+    public static Class<?> named(String name) {
         try {
             return Class.forName("org.calicograph.stdlib." + name, true, LOADER);
         } catch (ClassNotFoundException e) {
@@ -42,7 +42,7 @@ final class CompiledStdlib {
     }
 
     /** Calls a public method by name, on an object or on a class; the arguments pick the overload by their number. */
-    static Object call(Object on, String method, Object... arguments) {
+    public static Object call(Object on, String method, Object... arguments) {
         Class<?> type = on instanceof Class<?> c ? c : on.getClass();
         for (Method m : type.getMethods()) {
             if (m.getName().equals(method) && m.getParameterCount() == arguments.length) {

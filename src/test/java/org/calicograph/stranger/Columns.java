@@ -18,9 +18,10 @@ final class Columns {
      * The rows of the table whose head stands at a place, also over the turn of a page where the head stands again.
      *
      * @param at the index of the head's first word
+     * @param first what stands in the first column, as a pattern; anything else there is not of the table
      * @return each row by its columns' names
      */
-    static List<Map<String, String>> under(List<Printed.Words> words, int at, List<String> head) {
+    static List<Map<String, String>> under(List<Printed.Words> words, int at, List<String> head, String first) {
         List<Map<String, String>> rows = new ArrayList<>();
         int i = at;
         while (i >= 0 && i < words.size() && isHead(words, i, head)) {
@@ -28,15 +29,18 @@ final class Columns {
             for (int c = 0; c < head.size(); c++) {
                 starts[c] = words.get(i + c).x();
             }
-            Printed.Words first = words.get(i);
+            Printed.Words begin = words.get(i);
             i += head.size();
-            int page = first.page();
+            int page = begin.page();
             int before = -1;
-            double last = first.y();
+            double last = begin.y();
             while (i < words.size() && words.get(i).page() == page && column(words.get(i), starts) >= 0 && Math.abs(words.get(i).size() - TYPE) < 0.1
-                    && words.get(i).y() > first.y() + 1 && words.get(i).y() - last < 60) {
+                    && words.get(i).y() > begin.y() + 1 && words.get(i).y() - last < 60) {
                 Printed.Words w = words.get(i);
                 int c = column(w, starts);
+                if (c == 0 && !w.text().matches(first)) {
+                    return rows;
+                }
                 if (c == 0 && !(before == 0 && w.y() - last < NEW_ROW)) {
                     rows.add(new HashMap<>());
                 }

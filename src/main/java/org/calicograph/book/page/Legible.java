@@ -9,7 +9,7 @@ import org.calicograph.geometry.Transform;
 final class Legible {
 
     /** The least height of lettering in a drawing, in inches on paper. */
-    static final double LEAST = 7.0 / 72;
+    static final double LEAST = 7.05 / 72;
 
     private Legible() { }
 

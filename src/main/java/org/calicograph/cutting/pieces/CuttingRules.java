@@ -7,7 +7,7 @@ import org.calicograph.measure.Length;
  *
  * @param seam        seam allowance on every side
  * @param rulerStep   the ruler's lines; triangles are cut large, up to the next of them
- * @param near        how far a size that must be exact may lie from a line of half a step
+ * @param near        how far a size that must be exact may lie from a line of the fine step
  * @param shrinkage   share of length and width lost in the wash, from 0 up to 0.2
  * @param reserve     length added to every fabric for straightening and slips
  * @param buyingStep  what shops cut: lengths to buy are rounded up to it
@@ -19,9 +19,14 @@ public record CuttingRules(Length seam, Length rulerStep, Length near, double sh
     public static final CuttingRules INCH = new CuttingRules(Length.inches(1, 4), Length.inches(1, 8), Length.inches(1, 64),
             0, Length.inches("4 1/2"), Length.inches("4 1/2"));
 
-    /** 7.5 mm seams, a ruler with half centimetres, no shrinkage, 10 cm reserve, bought by 10 cm (common practice). */
-    public static final CuttingRules METRIC = new CuttingRules(Length.mm(7.5), Length.mm(5), Length.mm(0.25),
+    /** 7.5 mm seams, a ruler with half centimetres and millimetres between them, no shrinkage, 10 cm reserve, bought by 10 cm (common practice). */
+    public static final CuttingRules METRIC = new CuttingRules(Length.mm(7.5), Length.mm(5), Length.mm(0.5),
             0, Length.cm(10), Length.cm(10));
+
+    /** Those of whoever draws: {@link #METRIC} where lengths are wanted in metric, else {@link #INCH}. */
+    public static CuttingRules usual() {
+        return Length.System.ofProcess() == Length.System.METRIC ? METRIC : INCH;
+    }
 
     public CuttingRules {
         require("seam allowance", seam, seam.isPositive());
@@ -37,6 +42,11 @@ public record CuttingRules(Length seam, Length rulerStep, Length near, double sh
         if (!ok) {
             throw new IllegalArgumentException("the " + what + " is " + value + "; use a length above 0");
         }
+    }
+
+    /** The finest lines of the ruler, between those of its step: half of them, or millimetres. */
+    public Length fineStep() {
+        return isMetric() ? Length.mm(1) : rulerStep.half();
     }
 
     public CuttingRules seam(Length other) {

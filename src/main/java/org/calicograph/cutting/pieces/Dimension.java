@@ -18,9 +18,9 @@ public record Dimension(String name, Cut exact, Cut ruler) {
         return new Dimension(name, new Cut(exact), new Cut(exact.minus(Length.mm(0.001)).roundedUpTo(rules.rulerStep())));
     }
 
-    /** A size that is sewn as it is cut: the nearest line, of half a step. */
+    /** A size that is sewn as it is cut: the nearest line, of the fine step. */
     static Dimension exactly(String name, Length exact, CuttingRules rules) {
-        return new Dimension(name, new Cut(exact), new Cut(exact.roundedTo(rules.rulerStep().half())));
+        return new Dimension(name, new Cut(exact), new Cut(exact.roundedTo(rules.fineStep())));
     }
 
     /** True if the line is near enough: within the rules' distance, or a five-hundredth of the size, which can be eased. */
