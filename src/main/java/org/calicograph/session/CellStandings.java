@@ -30,6 +30,7 @@ final class CellStandings {
 
     private final SessionListener listener;
     private final ExecutorService teller;
+    private volatile boolean closed;
 
     private volatile Map<String, CellState> shownStates = Map.of();
     private volatile Map<String, List<String>> shownNeeds = Map.of();
@@ -223,13 +224,27 @@ final class CellStandings {
 
     private void tellLater(Runnable telling) {
         try {
-            teller.execute(telling);
+            teller.execute(() -> {
+                if (!closed) {
+                    telling.run();
+                }
+            });
         } catch (RejectedExecutionException e) {
             // Closed: the listener is told nothing more.
         }
     }
 
+    /** Does this once the listener has been told all that has happened so far; at once if it is told nothing more. */
+    void afterTelling(Runnable what) {
+        try {
+            teller.execute(what);
+        } catch (RejectedExecutionException e) {
+            what.run();
+        }
+    }
+
     void close() {
-        teller.shutdownNow();
+        closed = true;
+        teller.shutdown();
     }
 }

@@ -39,7 +39,7 @@ public final class Session implements AutoCloseable {
     /**
      * Draws these cells anew, and first those that they need as far as those are not up to date.
      *
-     * @return done when none of the cells is waiting or being drawn any more, however they ended
+     * @return done when none of the cells is waiting or being drawn any more, however they ended, and the listener was told
      * @throws IllegalArgumentException if a cell isn't in the notebook
      */
     public CompletableFuture<Void> draw(Collection<String> cells) {

@@ -111,7 +111,7 @@ final class SessionQueue {
             if (board.works(promise.cells).stream().noneMatch(w -> w.wanted || w.state.pending())) {
                 promises.remove(promise);
                 board.publish();
-                promise.future.complete(null);
+                board.afterTelling(() -> promise.future.complete(null));
             }
         }
     }

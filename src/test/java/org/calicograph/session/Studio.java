@@ -51,6 +51,7 @@ final class Studio implements AutoCloseable, SessionListener {
     /** Other cells in the same session, all undrawn. */
     Studio put(String... texts) {
         session.arrange(List.of());
+        await("the old cells to go", () -> session.states().isEmpty());
         session.arrange(cells(texts));
         await("the new cells", () -> session.states().size() == texts.length);
         events.clear();
