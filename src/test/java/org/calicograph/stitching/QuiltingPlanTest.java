@@ -86,6 +86,28 @@ class QuiltingPlanTest {
         assertThat(csv).contains("no: quilt it by hand").contains("walking foot");
     }
 
+    /**
+     * Reckoned by hand. Each of a square grid's line ends is a spur, gone over again to the outermost crossing; there the
+     * two of a corner meet, and the k others of each side are joined to their neighbours along the rim. Where k is odd,
+     * two pairs reach round a corner. The best pair is left, for the beginning and the end.
+     */
+    @Test
+    void a_crosshatch_over_a_whole_quilt_is_one_route_as_short_as_reckoned() {
+        for (int[] quilt : new int[][] {{20, 2}, {40, 2}, {41, 2}, {60, 1}, {80, 2}, {81, 2}, {100, 2}}) {
+            double gap = quilt[1];
+            List<Path> lines = Lines.grid(Region.rectangle(Length.inches(quilt[0]), Length.inches(quilt[0])), Length.inches(quilt[1]));
+            int each = lines.size() / 2;
+            double spur = (quilt[0] - (each - 1) * gap) / 2;
+            int k = each - 2;
+            double rim = k % 2 == 0 ? 2 * k * gap : 2 * (k - 1) * gap + 4 * gap;
+            double left = 2 * spur + (k % 2 == 0 ? gap : 2 * gap);
+            Route route = Route.over(lines);
+            assertThat(route.runs()).hasSize(1);
+            assertThat(route.length()).as("a grid of " + quilt[1] + " in on " + quilt[0] + " in")
+                    .isCloseTo(length(lines) + 4 * each * spur + rim - left, within(1e-2));
+        }
+    }
+
     @Test
     void of_plans_with_equal_starts_the_one_that_turns_the_quilt_less_is_chosen() {
         QuiltingPlan blank = QuiltingPlan.on(Block.plain(FOAM, Length.inches(30), Length.inches(60)));

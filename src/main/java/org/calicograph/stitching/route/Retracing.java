@@ -20,6 +20,9 @@ public final class Retracing {
     /** Up to this many odd corners the matching runs over all their distances. */
     static final int FEW = 120;
 
+    /** The greatest weight that the matching is given, before it is doubled; far enough below its limit for what adds up on the way. */
+    private static final double MOST = 1 << 28;
+
     private final Net net;
     private final int[][] at;
     private long matchingNanos;
@@ -156,14 +159,27 @@ public final class Retracing {
         return used;
     }
 
+    /**
+     * What lengths are counted in, in inches: 2^-20, or the least doubling of it that keeps the longest below
+     * {@link #MOST}. The matching takes a step of more than 1e10 to mean that there is no matching at all.
+     */
+    private static double unit(double longest) {
+        double unit = 1.0 / (1 << 20);
+        while (longest / unit > MOST) {
+            unit *= 2;
+        }
+        return unit;
+    }
+
     private static DefaultUndirectedWeightedGraph<Integer, DefaultEdge> graph() {
         return new DefaultUndirectedWeightedGraph<>(DefaultEdge.class);
     }
 
     private java.util.Set<DefaultEdge> match(DefaultUndirectedWeightedGraph<Integer, DefaultEdge> graph) {
         long start = Cpu.nanos();
-        // Whole numbers, counting 2^-20 in: halves of them stay exact in double precision, where sums of roundings keep the matching from ending.
-        graph.edgeSet().forEach(e -> graph.setEdgeWeight(e, 2 * Math.rint(graph.getEdgeWeight(e) * (1 << 20))));
+        // Even whole numbers: halves of them stay exact in double precision, where sums of roundings keep the matching from ending.
+        double unit = unit(graph.edgeSet().stream().mapToDouble(graph::getEdgeWeight).max().orElse(1));
+        graph.edgeSet().forEach(e -> graph.setEdgeWeight(e, 2 * Math.rint(graph.getEdgeWeight(e) / unit)));
         java.util.Set<DefaultEdge> edges = new KolmogorovWeightedPerfectMatching<>(graph).getMatching().getEdges();
         matchingNanos += Cpu.nanos() - start;
         return edges;
