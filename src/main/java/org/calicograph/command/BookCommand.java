@@ -48,6 +48,7 @@ final class BookCommand extends NotebookCommand {
     @Override
     void requireOptions() {
         sheet();
+        OutputPlace.require(out, notebook(), "%PDF");
     }
 
     @Override

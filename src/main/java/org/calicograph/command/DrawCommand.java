@@ -22,15 +22,21 @@ final class DrawCommand extends NotebookCommand {
     private Path out;
 
     @Override
+    void requireOptions() {
+        OutputPlace.require(out.resolve("report.json"), notebook(), "{");
+    }
+
+    @Override
     int make(Drawing drawing) {
-        OutputFiles files = new OutputFiles(out);
         Map<String, CellState> states = drawing.states();
+        OutputFiles files = new OutputFiles(out, states.keySet());
         Map<String, List<String>> names = new LinkedHashMap<>();
         states.forEach((id, state) -> {
             if (state instanceof CellState.Done done) {
                 names.put(id, files.write(id, done.exhibit()));
             }
         });
+        files.clearLast(names.values().stream().flatMap(List::stream).toList());
         files.save("report.json", Report.of(drawing.notebook().title(), states, names, drawing.session().dials()).getBytes(StandardCharsets.UTF_8));
         int code = drawing.tellFailures(notebook().toString(), err());
         long drawn = states.values().stream().filter(CellState.Done.class::isInstance).count();

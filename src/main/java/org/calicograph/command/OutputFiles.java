@@ -3,9 +3,18 @@ package org.calicograph.command;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.calicograph.drawing.Exhibit;
 import org.calicograph.drawing.Picture;
 import org.calicograph.drawing.writing.PngWriter;
@@ -20,10 +29,21 @@ final class OutputFiles {
     private static final int PIXELS = 1600;
     private static final double MOST_PER_INCH = 300;
 
-    private final Path folder;
+    /** Names as a report of ours lists them. */
+    private static final Pattern LISTED = Pattern.compile("\"files\": \\[([^\\]]*)\\]");
+    private static final Pattern NAME = Pattern.compile("\"([A-Za-z0-9_-]+\\.(?:svg|png|csv|txt))\"");
 
-    OutputFiles(Path folder) {
+    private final Path folder;
+    /** Whose each name is, in small letters, since some systems don't tell large ones apart. */
+    private final Map<String, String> owners = new HashMap<>();
+    private final Set<String> used = new HashSet<>();
+
+    /**
+     * @param cells the ids of all cells that may be written: the first thing of each bears its name
+     */
+    OutputFiles(Path folder, Collection<String> cells) {
         this.folder = folder;
+        cells.forEach(cell -> owners.putIfAbsent(safe(cell).toLowerCase(Locale.ROOT), cell));
         try {
             Files.createDirectories(folder);
         } catch (IOException e) {
@@ -46,7 +66,7 @@ final class OutputFiles {
         if (exhibit instanceof Exhibit.Nothing) {
             return;
         }
-        String base = safe(cell) + (count[0]++ == 0 ? "" : "-" + count[0]);
+        String base = free(cell, count);
         if (exhibit instanceof Exhibit.Drawn drawn) {
             names.add(save(base + ".svg", svg(drawn.picture())));
             names.add(save(base + ".png", png(drawn.picture(), PIXELS)));
@@ -54,6 +74,38 @@ final class OutputFiles {
             names.add(save(base + ".csv", tabled.table().csv().getBytes(StandardCharsets.UTF_8)));
         } else if (exhibit instanceof Exhibit.Words words) {
             names.add(save(base + ".txt", (words.text() + "\n").getBytes(StandardCharsets.UTF_8)));
+        }
+    }
+
+    private String free(String cell, int[] count) {
+        while (true) {
+            String base = safe(cell) + (count[0]++ == 0 ? "" : "-" + count[0]);
+            String key = base.toLowerCase(Locale.ROOT);
+            if (owners.getOrDefault(key, cell).equals(cell) && used.add(key)) {
+                return base;
+            }
+        }
+    }
+
+    /** Takes away what the folder's report lists and this run has not written: what is there is of this run. */
+    void clearLast(Collection<String> written) {
+        Path report = folder.resolve("report.json");
+        try {
+            if (!Files.isRegularFile(report)) {
+                return;
+            }
+            Matcher lists = LISTED.matcher(Files.readString(report));
+            while (lists.find()) {
+                Matcher names = NAME.matcher(lists.group(1));
+                while (names.find()) {
+                    if (!written.contains(names.group(1)) && Files.isRegularFile(folder.resolve(names.group(1)), LinkOption.NOFOLLOW_LINKS)) {
+                        OutputPlace.require(folder.resolve(names.group(1)));
+                        Files.delete(folder.resolve(names.group(1)));
+                    }
+                }
+            }
+        } catch (IOException e) {
+            throw new Refusal(Refusal.FILE, report + ": what the last drawing left can't be taken away (" + Refusal.reason(e) + "); empty the folder", e);
         }
     }
 
@@ -79,6 +131,7 @@ final class OutputFiles {
     static void save(Path file, byte[] bytes) {
         try {
             Files.createDirectories(file.toAbsolutePath().getParent());
+            OutputPlace.require(file);
             WholeFile.write(file, bytes);
         } catch (IOException e) {
             throw new Refusal(Refusal.FILE, file + ": it can't be written (" + Refusal.reason(e) + "); check the folder and its permissions", e);

@@ -17,6 +17,11 @@ final class PageCommand extends NotebookCommand {
     private Path out;
 
     @Override
+    void requireOptions() {
+        OutputPlace.require(out, notebook(), "<!DOCTYPE");
+    }
+
+    @Override
     int make(Drawing drawing) {
         String html = HtmlPage.of(drawing.notebook(), drawing.states(), drawing.session().dials());
         OutputFiles.save(out, html.getBytes(StandardCharsets.UTF_8));

@@ -47,6 +47,7 @@ final class SheetCommand extends NotebookCommand {
         if (!List.of("svg", "png", "pdf").contains(ending())) {
             throw new Refusal(Refusal.FILE, out + ": a sheet is an .svg, .png or .pdf file; give --out such a name");
         }
+        OutputPlace.require(out, notebook(), ending().equals("pdf") ? "%PDF" : ending().equals("svg") ? "<?xml" : "");
     }
 
     @Override

@@ -73,10 +73,16 @@ public record Table(String title, List<String> columns, List<List<Entry>> rows) 
 
     private static void csvLine(List<String> fields, StringBuilder out) {
         for (int i = 0; i < fields.size(); i++) {
-            String field = fields.get(i);
+            String field = inert(fields.get(i));
             boolean quoted = field.chars().anyMatch(c -> c == ',' || c == '"' || c == '\n' || c == '\r');
             out.append(i == 0 ? "" : ",").append(quoted ? '"' + field.replace("\"", "\"\"") + '"' : field);
         }
         out.append("\r\n");
+    }
+
+    /** What a spreadsheet would reckon out gets an apostrophe before it, and stays words; a negative number stays a number. */
+    private static String inert(String field) {
+        boolean formula = !field.isEmpty() && ("=+@\t\r".indexOf(field.charAt(0)) >= 0 || field.matches("(?s)-.+") && !field.matches("-[\\d.,/ ]+( ?[A-Za-z%°²]+)?"));
+        return formula ? "'" + field : field;
     }
 }

@@ -15,7 +15,7 @@ public record Mattress(String region, String name, Length width, Length length) 
     /** US sizes in inches: trade tables on the web agree on them (crib: US CPSC, 16 CFR 1219/1241). */
     public static final Mattress CRIB = inches("crib", 28, 52);
     public static final Mattress TWIN = inches("twin", 39, 75);
-    public static final Mattress TWIN_XL = inches("twin xl", 38, 80);
+    public static final Mattress TWIN_XL = inches("twin xl", 39, 80);
     public static final Mattress THREE_QUARTER = inches("three-quarter", 48, 75);
     public static final Mattress FULL = inches("full", 54, 75);
     public static final Mattress FULL_XL = inches("full xl", 54, 80);

@@ -119,4 +119,58 @@ class DrawCommandTest {
         assertThat(Files.readString(drawn.resolve("a4.csv"))).isEqualTo("name,width\r\n\"north, near\",3.81 cm\r\nsouth,7.62 cm\r\n");
         assertThat(Files.readString(drawn.resolve("a2.svg"))).contains("width=\"3in\" height=\"2in\"");
     }
+
+    @Test
+    void no_output_replaces_a_notebook_or_a_file_of_another_kind() throws Exception {
+        Path other = folder.resolve("other.json");
+        Path letter = Files.writeString(folder.resolve("letter.txt"), "Dear Wren");
+        Path linked = folder.resolve("linked.html");
+        NotebookFile.save(BEDS, other);
+        Files.deleteIfExists(linked);
+        Files.createSymbolicLink(linked, other);
+        byte[] before = Files.readAllBytes(notebook);
+        byte[] otherBefore = Files.readAllBytes(other);
+        for (Path file : new Path[] {notebook, other, letter, linked, folder}) {
+            for (String command : new String[] {"page", "book"}) {
+                err.getBuffer().setLength(0);
+                assertThat(run(command, notebook.toString(), "--out", file.toString())).as(command + " " + file).isEqualTo(2);
+                assertThat(err.toString()).startsWith("calicograph: " + file + ": ").contains("another name").hasLineCount(1);
+            }
+        }
+        Path report = folder.resolve("reported").resolve("report.json");
+        Files.createDirectories(report.getParent());
+        NotebookFile.save(BEDS, report);
+        assertThat(run("draw", report.toString(), "--out", report.getParent().toString())).isEqualTo(2);
+        assertThat(run("draw", notebook.toString(), "--out", report.getParent().toString())).isEqualTo(2);
+        assertThat(Files.readAllBytes(report)).isEqualTo(otherBefore);
+        assertThat(Files.readAllBytes(notebook)).isEqualTo(before);
+        assertThat(Files.readAllBytes(other)).isEqualTo(otherBefore);
+        assertThat(letter).hasContent("Dear Wren");
+    }
+
+    @Test
+    void no_two_cells_share_a_file_and_what_is_there_is_of_this_run() throws Exception {
+        Path names = folder.resolve("names.json");
+        NotebookFile.save(Notebook.titled("Names", Cell.code("a", "List.of(\"one\", Table.of(\"T\", \"n\").row(\"=1+1\").row(\"-2\"))"),
+                Cell.code("a-2", "\"two\""), Cell.code("A", "\"three\"")), names);
+        assertThat(run("draw", names.toString(), "--out", drawn.toString(), "--quiet")).isZero();
+        JsonNode cells = new ObjectMapper().readTree(drawn.resolve("report.json").toFile()).get("cells");
+        java.util.List<String> files = new java.util.ArrayList<>();
+        cells.forEach(cell -> cell.get("files").forEach(file -> files.add(file.asText())));
+        assertThat(files.stream().map(f -> f.toLowerCase(java.util.Locale.ROOT))).doesNotHaveDuplicates();
+        assertThat(drawn.resolve(cells.get(1).get("files").get(0).asText())).hasContent("two");
+        assertThat(drawn.resolve(cells.get(2).get("files").get(0).asText())).hasContent("three");
+        assertThat(Files.writeString(drawn.resolve("mine.txt"), "mine")).exists();
+        NotebookFile.save(Notebook.titled("Names", Cell.code("a", "\"one\""), Cell.code("a-2", "1 +")), names);
+        assertThat(run("draw", names.toString(), "--out", drawn.toString(), "--quiet")).isEqualTo(1);
+        try (Stream<Path> left = Files.list(drawn)) {
+            assertThat(left.map(f -> f.getFileName().toString())).containsExactlyInAnyOrder("a.txt", "mine.txt", "report.json");
+        }
+    }
+
+    @Test
+    void a_table_holds_words_where_a_spreadsheet_would_reckon() {
+        assertThat(org.calicograph.drawing.Table.of("T", "n").row("=1+1").row("+1").row("@a").row("-2").row("-1 1/2 in").row("-2+3").row("-a").row("-").csv())
+                .isEqualTo("n\r\n'=1+1\r\n'+1\r\n'@a\r\n-2\r\n-1 1/2 in\r\n'-2+3\r\n'-a\r\n-\r\n");
+    }
 }
