@@ -13,6 +13,7 @@ import org.calicograph.drawing.Picture;
 import org.calicograph.notebook.Cell;
 import org.calicograph.session.CellSource;
 import org.calicograph.session.CellState;
+import org.calicograph.wire.Failure;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 
@@ -29,6 +30,9 @@ final class BookCommand extends NotebookCommand {
 
     @Option(names = "--out", required = true, paramLabel = "FILE", description = "The booklet's file.")
     private Path out;
+
+    /** What the pages are made of, for the telling. */
+    private final List<String> taken = new ArrayList<>();
 
     @Option(names = "--paper", paramLabel = "PAPER", defaultValue = "A4", description = "A4, A3 or Letter; A4 if not given.")
     private String paper;
@@ -57,7 +61,7 @@ final class BookCommand extends NotebookCommand {
         Paper sheet = sheet();
         List<Picture> pages = pages(drawing, sheet);
         OutputFiles.save(out, PdfWriter.write(pages, sheet.width(), sheet.height()));
-        out().println(pages.size() + " pages in " + out);
+        out().println(pages.size() + " pages in " + out + ": " + String.join(", ", taken));
         return code;
     }
 
@@ -77,10 +81,21 @@ final class BookCommand extends NotebookCommand {
         throw new Refusal(Refusal.CELL, notebook() + ": no booklet can be made: " + why);
     }
 
-    /** The pages made of the first name that gives any; none if none does. */
-    private static List<Picture> pages(Drawing drawing, Paper sheet, List<String> names, String kind) {
+    /**
+     * The pages made of the first name that gives any; none if none does.
+     *
+     * @throws Refusal if a name comes first whose own cell failed, so that nobody can tell whether it is the quilt meant
+     */
+    private List<Picture> pages(Drawing drawing, Paper sheet, List<String> names, String kind) {
         for (String name : names) {
-            if (made(drawing, sheet, name, kind) instanceof CellState.Done done && done.exhibit() instanceof Exhibit.Several several) {
+            CellState state = made(drawing, sheet, name, kind);
+            if (quilt == null && state instanceof CellState.Failed failed && failed.failure() instanceof Failure.Depends) {
+                drawing.tellFailures(notebook().toString(), err());
+                throw new Refusal(Refusal.CELL, notebook() + ": no booklet was made: '" + name
+                        + "' could not be drawn, and may be the one that is meant; mend its cell, or name another with --quilt");
+            }
+            if (state instanceof CellState.Done done && done.exhibit() instanceof Exhibit.Several several) {
+                taken.add((kind.equals("Handout") ? "the handout of '" : "the booklet of '") + name + "'");
                 return several.parts().stream().filter(Exhibit.Drawn.class::isInstance).map(p -> ((Exhibit.Drawn) p).picture()).toList();
             }
         }

@@ -9,6 +9,9 @@ import java.nio.file.Path;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
+import org.calicograph.notebook.Cell;
+import org.calicograph.notebook.Notebook;
+import org.calicograph.notebook.NotebookFile;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -33,5 +36,21 @@ class LessonBookTest {
             }
             assertThat(text).doesNotContain("Step 51");
         }
+    }
+
+    @Test
+    void a_booklet_says_what_it_is_of_and_none_is_made_when_the_last_quilt_fails() throws IOException {
+        String quilt = "Setting.straight(2, 2).of(Block.plain(Fabric.of(\"navy\", \"#24425c\"), inches(6), inches(6)))";
+        Path notebook = out.resolve("two.json");
+        NotebookFile.save(Notebook.titled("Two", Cell.code("a1", "var small = " + quilt + ";"), Cell.code("a2", "var large = " + quilt + ";\nint left = 1 / 0;")), notebook);
+        Path book = out.resolve("two.pdf");
+        StringWriter told = new StringWriter();
+        PrintWriter to = new PrintWriter(told, true);
+        assertThat(Main.run(new String[] {"book", notebook.toString(), "--out", book.toString(), "--quiet"}, to, to)).isEqualTo(1);
+        assertThat(told.toString()).contains("cell a2 failed", "'large' could not be drawn", "--quilt");
+        assertThat(book).doesNotExist();
+        assertThat(Main.run(new String[] {"book", notebook.toString(), "--out", book.toString(), "--quiet", "--quilt", "small"}, to, to)).isEqualTo(1);
+        assertThat(told.toString()).contains("pages in " + book + ": the booklet of 'small'");
+        assertThat(book).exists();
     }
 }
