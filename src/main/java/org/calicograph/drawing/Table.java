@@ -80,9 +80,10 @@ public record Table(String title, List<String> columns, List<List<Entry>> rows) 
         out.append("\r\n");
     }
 
-    /** What a spreadsheet would reckon out gets an apostrophe before it, and stays words; a negative number stays a number. */
+    /** What a spreadsheet would reckon out gets an apostrophe before it, and stays words; a number with a sign stays a number. */
     private static String inert(String field) {
-        boolean formula = !field.isEmpty() && ("=+@\t\r".indexOf(field.charAt(0)) >= 0 || field.matches("(?s)-.+") && !field.matches("-[\\d.,/ ]+( ?[A-Za-z%°²]+)?"));
+        boolean number = field.matches("[-+][\\d.,/ ]+( ?[A-Za-z%°²]+)?");
+        boolean formula = field.matches("(?s)[=+@\t\r].*|-.+") && !number;
         return formula ? "'" + field : field;
     }
 }

@@ -170,7 +170,7 @@ class DrawCommandTest {
 
     @Test
     void a_table_holds_words_where_a_spreadsheet_would_reckon() {
-        assertThat(org.calicograph.drawing.Table.of("T", "n").row("=1+1").row("+1").row("@a").row("-2").row("-1 1/2 in").row("-2+3").row("-a").row("-").csv())
-                .isEqualTo("n\r\n'=1+1\r\n'+1\r\n'@a\r\n-2\r\n-1 1/2 in\r\n'-2+3\r\n'-a\r\n-\r\n");
+        assertThat(org.calicograph.drawing.Table.of("T", "n").row("=1+1").row("+1.02 %").row("+a").row("@a").row("-2").row("-1 1/2 in").row("-2+3").row("-a").row("-").csv())
+                .isEqualTo("n\r\n'=1+1\r\n+1.02 %\r\n'+a\r\n'@a\r\n-2\r\n-1 1/2 in\r\n'-2+3\r\n'-a\r\n-\r\n");
     }
 }
