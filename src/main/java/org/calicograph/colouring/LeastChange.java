@@ -6,7 +6,7 @@ import java.util.Optional;
 /**
  * The best assignment that was found, and how good it surely is.
  *
- * <p>Small cases are solved in whole numbers. Others are solved in fractions first, which gives the
+ * <p>Small cases are searched whole, from a solver's answer. Others are solved in fractions first, which gives the
  * bound; from there, and from fractions with a little of each cloth kept back for rounding, assignments
  * that fit are made and improved. Cases too large for that are solved in fractions for {@link Buckets} of
  * like kinds, and take their bound from prices.
@@ -35,10 +35,13 @@ record LeastChange(int[][] solution, double cost, double bound, boolean exact) {
         }
         int size = a.kinds() * a.cloths();
         if (size <= ExactAssignment.LIMIT) {
-            Optional<int[][]> exact = ExactAssignment.of(a);
-            if (exact.isPresent()) {
-                double cost = a.costOf(exact.get());
-                return new LeastChange(exact.get(), cost, cost, true);
+            int[][] start = solution;
+            // The solver's word that nothing costs less was wrong in some cases: its answer is only where the search begins.
+            solution = ExactAssignment.of(a).map(whole -> better(a, start, whole)).orElse(start);
+            Optional<int[][]> least = WholeSearch.least(a, solution);
+            if (least.isPresent()) {
+                double cost = a.costOf(least.get());
+                return new LeastChange(least.get(), cost, cost, true);
             }
         }
         Optional<ExactAssignment.Relaxed> relaxed = size <= FRACTIONS ? ExactAssignment.relaxed(a, 0) : Optional.empty();

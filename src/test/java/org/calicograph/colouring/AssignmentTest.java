@@ -68,6 +68,42 @@ class AssignmentTest {
         }
     }
 
+    /** Whole amounts of cloth, in which patches fit exactly or by a hair not, and a stash that has nothing to do with what was meant. */
+    private static Assignment whole(Random random) {
+        int kinds = 1 + random.nextInt(5);
+        int cloths = 1 + random.nextInt(4);
+        double[][] cost = new double[kinds][cloths + 1];
+        double[] need = new double[kinds];
+        double[] capacity = random.ints(cloths + 1, 1, 40).asDoubleStream().toArray();
+        capacity[cloths] = Double.POSITIVE_INFINITY;
+        for (int k = 0; k < kinds; k++) {
+            need[k] = 4 + 3 * random.nextInt(4);
+            for (int c = 0; c < cloths; c++) {
+                cost[k][c] = random.nextInt(4) == 0 ? 0 : need[k] * random.nextInt(60);
+            }
+            cost[k][cloths] = need[k] * 1000;
+        }
+        return new Assignment(random.ints(kinds, 1, 5).toArray(), need, cost, capacity);
+    }
+
+    @Test
+    void what_is_called_the_least_change_is_the_least_of_all_in_two_thousand_small_cases() {
+        Random random = new Random(13);
+        int exact = 0;
+        for (int i = 0; i < 2_000; i++) {
+            Assignment a = i % 2 == 0 ? whole(random) : problem(random, 2 + random.nextInt(4), 2 + random.nextInt(3), 3);
+            double least = leastByTryingAll(a, 0, 0, 0, a.capacity().clone(), 0, Double.POSITIVE_INFINITY);
+            LeastChange found = LeastChange.of(a);
+            assertThat(a.fits(found.solution())).isTrue();
+            assertThat(found.bound()).as("case %s", i).isLessThanOrEqualTo(least + 1e-6 * (1 + least));
+            if (found.exact()) {
+                exact++;
+                assertThat(found.cost()).as("case %s", i).isCloseTo(least, within(1e-6 * (1 + least)));
+            }
+        }
+        assertThat(exact).isEqualTo(2_000);
+    }
+
     @Test
     void no_bound_is_above_the_least_cost() {
         Random random = new Random(6);
