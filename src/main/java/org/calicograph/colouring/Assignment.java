@@ -34,6 +34,16 @@ record Assignment(int[] count, double[] need, double[][] cost, double[] capacity
         return sum;
     }
 
+    /** The same, but where all patches take alike, cloth that is too little for one more of them is not counted. */
+    Assignment inWholePatches() {
+        double one = need[0];
+        if (Arrays.stream(need).anyMatch(n -> n != one)) {
+            return this;
+        }
+        return new Assignment(count, need, cost, Arrays.stream(capacity)
+                .map(c -> Double.isInfinite(c) ? c : one * Math.floor((c + SLACK) / one)).toArray());
+    }
+
     /** What is left of each cloth. */
     double[] room(int[][] solution) {
         double[] room = capacity.clone();

@@ -43,6 +43,11 @@ record LeastChange(int[][] solution, double cost, double bound, boolean exact) {
                 double cost = a.costOf(least.get());
                 return new LeastChange(least.get(), cost, cost, true);
             }
+            double cost = a.costOf(solution);
+            double bound = ExactAssignment.relaxed(a.inWholePatches(), 0).map(ExactAssignment.Relaxed::cost).orElse(0.0);
+            if (cost <= bound * NEAR) {
+                return new LeastChange(solution, cost, Math.min(bound, cost), cost <= bound + Assignment.SLACK * (1 + cost));
+            }
         }
         Optional<ExactAssignment.Relaxed> relaxed = size <= FRACTIONS ? ExactAssignment.relaxed(a, 0) : Optional.empty();
         double bound;

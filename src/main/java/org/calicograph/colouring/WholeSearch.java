@@ -5,7 +5,7 @@ import java.util.stream.IntStream;
 
 /**
  * Every way of sharing patches out that could still cost less than the best known, kind by kind and in each kind by
- * cloths from the cheapest up: branch and bound, where what is left is taken to go into its cheapest cloth.
+ * cloths from the cheapest up: branch and bound, where each kind that is left is taken to have all the cloth that is left.
  */
 final class WholeSearch {
 
@@ -15,8 +15,6 @@ final class WholeSearch {
     private final Assignment a;
     /** By kind: the cloths, the cheapest first. */
     private final int[][] order;
-    /** What the kinds from here on cost at least. */
-    private final double[] rest;
     private final double[] room;
     private final int[][] now;
     private int[][] best;
@@ -30,11 +28,9 @@ final class WholeSearch {
         this.room = a.capacity().clone();
         this.now = new int[a.kinds()][a.cloths()];
         this.order = new int[a.kinds()][];
-        this.rest = new double[a.kinds() + 1];
-        for (int k = a.kinds() - 1; k >= 0; k--) {
+        for (int k = 0; k < a.kinds(); k++) {
             double[] cost = a.cost()[k];
             order[k] = IntStream.range(0, a.cloths()).boxed().sorted((c, d) -> Double.compare(cost[c], cost[d])).mapToInt(c -> c).toArray();
-            rest[k] = rest[k + 1] + a.count()[k] * cost[order[k][0]];
         }
     }
 
@@ -48,6 +44,27 @@ final class WholeSearch {
         return search.place(0, 0, a.count()[0], 0) ? Optional.of(search.best) : Optional.empty();
     }
 
+    /** What is left of a kind, from a rank on, and the kinds after it cost at least, were each alone with the room there is. */
+    private double atLeast(int kind, int rank, int left) {
+        double sum = 0;
+        for (int k = kind; k < a.kinds(); k++) {
+            int still = k == kind ? left : a.count()[k];
+            for (int r = k == kind ? rank : 0; r < a.cloths() && still > 0; r++) {
+                int n = fitting(order[k][r], k, still);
+                sum += n * a.cost()[k][order[k][r]];
+                still -= n;
+            }
+            if (still > 0) {
+                return Double.POSITIVE_INFINITY;
+            }
+        }
+        return sum;
+    }
+
+    private int fitting(int cloth, int kind, int most) {
+        return (int) Math.min(most, Math.floor((room[cloth] + Assignment.SLACK) / a.need()[kind]));
+    }
+
     /** @return false once it has given up */
     private boolean place(int kind, int rank, int left, double cost) {
         if (++steps > MOST) {
@@ -55,7 +72,7 @@ final class WholeSearch {
         }
         if (left == 0) {
             if (kind + 1 < a.kinds()) {
-                return cost + rest[kind + 1] >= least || place(kind + 1, 0, a.count()[kind + 1], cost);
+                return place(kind + 1, 0, a.count()[kind + 1], cost);
             }
             if (cost < least) {
                 least = cost;
@@ -63,12 +80,12 @@ final class WholeSearch {
             }
             return true;
         }
-        if (rank == a.cloths() || cost + left * a.cost()[kind][order[kind][rank]] + rest[kind + 1] >= least) {
+        if (rank == a.cloths() || cost + atLeast(kind, rank, left) >= least) {
             return true;
         }
         int cloth = order[kind][rank];
         double need = a.need()[kind];
-        int most = (int) Math.min(left, Math.floor((room[cloth] + Assignment.SLACK) / need));
+        int most = fitting(cloth, kind, left);
         double before = room[cloth];
         for (int n = most; n >= 0; n--) {
             now[kind][cloth] = n;
