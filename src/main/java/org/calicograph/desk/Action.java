@@ -6,13 +6,14 @@ import javafx.scene.input.KeyCombination;
 /**
  * Something that can be done from a menu and by keys.
  *
- * @param group the menu it stands in
- * @param name  the words in the menu
- * @param keys  empty if it has none
+ * @param menu the menu it stands in
+ * @param part the part of that menu; a line parts one from the next
+ * @param name the words in the menu
+ * @param keys empty if it has none
  */
-record Action(String group, String name, Optional<KeyCombination> keys, Runnable deed) {
+record Action(String menu, int part, String name, Optional<KeyCombination> keys, Runnable deed) {
 
-    static Action of(String group, String name, String keys, Runnable deed) {
-        return new Action(group, name, keys.isEmpty() ? Optional.empty() : Optional.of(KeyCombination.valueOf(keys)), deed);
+    static Action of(String menu, int part, String name, String keys, Runnable deed) {
+        return new Action(menu, part, name, keys.isEmpty() ? Optional.empty() : Optional.of(KeyCombination.valueOf(keys)), deed);
     }
 }

@@ -9,31 +9,29 @@ import java.util.function.Supplier;
 import javafx.geometry.Rectangle2D;
 import javafx.scene.Node;
 import javafx.scene.Scene;
+import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.VBox;
 import javafx.stage.Screen;
 import javafx.stage.Stage;
-import org.calicograph.desk.cells.Advice;
 import org.calicograph.desk.cells.CellPane;
 import org.calicograph.desk.cells.CodePane;
 import org.calicograph.desk.cells.Column;
-import org.calicograph.desk.cells.ProsePane;
-import org.calicograph.desk.cells.CellRequests;
 import org.calicograph.desk.lessons.LessonPage;
 import org.calicograph.desk.opened.Change;
 import org.calicograph.desk.opened.Outcomes;
 import org.calicograph.desk.opened.Preferences;
 import org.calicograph.desk.opened.OpenNotebook;
+import org.calicograph.desk.wall.Wall;
 import org.calicograph.measure.Length;
-import org.calicograph.notebook.Cell;
 import org.calicograph.notebook.Notebook;
 import org.calicograph.notebook.Saved;
 import org.calicograph.session.CellState;
 import org.calicograph.session.SessionOptions;
 
-/** The window: head, notices, the column of cells, the line at the foot; and how study, session and panes keep in step. */
-final class DeskWindow implements CellRequests, Papers.Table {
+/** The window: the top band, notices, book and wall, the line at the foot; and how notebook, session and panes keep in step. */
+final class DeskWindow implements Papers.Table {
 
     private final Stage stage;
     private final DeskOptions options;
@@ -42,16 +40,20 @@ final class DeskWindow implements CellRequests, Papers.Table {
     private final RoutineMaking crafting = new RoutineMaking(this);
     private final NoticeBar notices = new NoticeBar();
     private final StatusLine status = new StatusLine();
-    private final Column column = new Column(this, this::fill);
-    private final SessionReports telling = new SessionReports(this, status);
+    private final Passages passages = new Passages(this);
+    private final Column column = new Column(passages, this::fill);
+    private final Wall wall = new Wall(new Hands(this));
+    private final BookAndWall open;
+    private final SessionReports telling = new SessionReports(this);
     private final Worktable worktable = new Worktable(telling);
+    private final Drawing drawing = new Drawing(this, worktable);
     private final Papers papers;
     private final FileChoice choosing;
     private final List<Action> actions;
     private final Header header;
     private final Scene scene;
-    private final BorderPane root;
     private final Pages pages;
+    private final Printing printing;
     private OpenNotebook study = new OpenNotebook(Notebook.titled(""));
     private Map<String, Saved> older = Map.of();
     private Length.System lengths;
@@ -64,11 +66,15 @@ final class DeskWindow implements CellRequests, Papers.Table {
         this.papers = new Papers(this, notices, options);
         this.pages = new Pages(this, worktable);
         this.actions = new MenuActions(this).all();
-        this.header = new Header(actions, t -> study.setTitle(t), this::drawAll, this::stop);
-        this.root = new BorderPane(column, new VBox(header, notices, finding), null, status, null);
+        this.printing = new Printing(this, notices);
+        this.header = new Header(actions, t -> study.setTitle(t), drawing::hold);
+        VBox left = new VBox(finding, column);
+        VBox.setVgrow(column, javafx.scene.layout.Priority.ALWAYS);
+        this.open = new BookAndWall(left, wall, pages::leave);
+        BorderPane root = new BorderPane(open, new VBox(header, notices), null, status, null);
         root.getStyleClass().add("desk");
         Rectangle2D room = Screen.getPrimary().getVisualBounds();
-        this.scene = new Scene(root, Math.min(1240, room.getWidth() - 40), Math.min(900, room.getHeight() - 40));
+        this.scene = new Scene(root, Math.min(1440, room.getWidth() - 40), Math.min(900, room.getHeight() - 40));
         lengths = preferences.lengths();
         Look.dress(scene, preferences.night());
         scene.addEventFilter(KeyEvent.KEY_PRESSED, this::pressed);
@@ -79,7 +85,7 @@ final class DeskWindow implements CellRequests, Papers.Table {
         stage.setOnCloseRequest(e -> {
             if (study.isUnsaved()) {
                 e.consume();
-                papers.leave(this::askWhere, stage::hide);
+                askClose();
             }
         });
         stage.focusedProperty().addListener((all, before, now) -> papers.lookAtFile());
@@ -90,7 +96,7 @@ final class DeskWindow implements CellRequests, Papers.Table {
             papers.openFirst();
         } else if (!papers.open(file.get())) {
             papers.openNew();
-            notices.say("file", file.get() + " can't be opened, so here is an empty study. Try calicograph check " + file.get() + " for the reason.");
+            notices.say("file", file.get() + " can't be opened, so here is an empty notebook. Try calicograph check " + file.get() + " for the reason.");
         }
         stage.show();
     }
@@ -98,10 +104,14 @@ final class DeskWindow implements CellRequests, Papers.Table {
     void close() {
         papers.close();
         worktable.close();
-        pages.leave(root.getCenter());
+        open.clear();
     }
 
-    // --- The study ---
+    void askClose() {
+        papers.leave(this::askWhere, stage::hide);
+    }
+
+    // --- The notebook ---
 
     @Override
     public void lay(OpenNotebook next, Notebook asRead, boolean trusted) {
@@ -112,10 +122,15 @@ final class DeskWindow implements CellRequests, Papers.Table {
         study.watch(this::changed);
         back();
         column.clear();
+        wall.clear();
+        drawing.settling().forget();
         header.title(study.notebook().title());
         column.show(study.notebook());
-        status.noKernel();
-        header.atWork(false);
+        wall.order(study.notebook().ids());
+        column.makeAll(older.keySet());
+        number();
+        status.nothing();
+        header.atWork(0);
         recent();
         choose();
         if (trusted) {
@@ -129,7 +144,7 @@ final class DeskWindow implements CellRequests, Papers.Table {
         if (pane instanceof CodePane code) {
             Optional.ofNullable(older.get(pane.cellId())).ifPresent(code::show);
             Optional.ofNullable(worktable.states().get(pane.cellId())).ifPresent(code::show);
-            code.show(worktable.dials().stream().filter(d -> d.cell().equals(pane.cellId())).toList());
+            code.number(wall.pin(pane.cellId()));
         }
     }
 
@@ -145,9 +160,15 @@ final class DeskWindow implements CellRequests, Papers.Table {
         if (change.ofCells()) {
             column.show(after);
             if (change.ofOrder()) {
+                wall.order(after.ids());
+                number();
                 worktable.arrange(after);
+                drawing.settling().arranged();
             } else {
-                change.texts().forEach(worktable::edit);
+                change.texts().forEach((id, text) -> {
+                    worktable.edit(id, text);
+                    drawing.settling().written(id);
+                });
             }
         }
         for (String name : change.dials()) {
@@ -158,7 +179,7 @@ final class DeskWindow implements CellRequests, Papers.Table {
 
     private void turnNow(String name, String value) {
         try {
-            worktable.setDial(name, value, column.easels());
+            worktable.setDial(name, value, wall.easels());
         } catch (IllegalArgumentException e) {
             notices.say("dial", e.getMessage());
         }
@@ -168,79 +189,38 @@ final class DeskWindow implements CellRequests, Papers.Table {
         column.showChosen(study.chosen());
     }
 
-    // --- What panes ask for ---
+    /** Something else hangs, or what hangs looks otherwise: says in the top band how large it is. */
+    void hangs() {
+        header.sentence(wall.meant().map(v -> sentence(v.box())).orElse(""));
+    }
 
-    @Override
-    public void chosen(String id) {
-        if (study.notebook().cell(id).isPresent()) {
-            study.choose(id);
-            choose();
+    private String sentence(org.calicograph.geometry.Box box) {
+        if (lengths == Length.System.METRIC) {
+            return Math.round(box.width() * 2.54) + " x " + Math.round(box.height() * 2.54) + " cm";
         }
+        return Length.inches(Math.rint(box.width() * 8) / 8).toString().replace(" in", "") + " x " + Length.inches(Math.rint(box.height() * 8) / 8);
     }
 
-    @Override
-    public void edited(String id, String text) {
-        study.setText(id, text);
+    FileChoice files() {
+        return choosing;
     }
 
-    @Override
-    public void draw(String id) {
-        if (column.pane(id).orElse(null) instanceof ProsePane prose) {
-            prose.finish();
-        } else if (mayDraw()) {
-            worktable.draw(List.of(id));
-        }
+    /** The numbers of the pins are others now. */
+    void number() {
+        column.codes().forEach(p -> p.number(wall.pin(p.cellId())));
     }
 
-    void drawAll() {
-        if (mayDraw()) {
-            worktable.drawAll();
-        }
-    }
+    // --- Book and wall ---
 
-    void drawStale() {
-        if (mayDraw()) {
-            worktable.drawStale();
-        }
-    }
-
-    void drawFrom(String id) {
-        if (mayDraw()) {
-            List<String> ids = study.notebook().ids();
-            List<String> codes = Change.codes(study.notebook());
-            worktable.draw(ids.subList(ids.indexOf(id), ids.size()).stream().filter(codes::contains).toList());
-        }
-    }
-
-    /** Drawing an untrusted study asks for trust instead. */
-    boolean mayDraw() {
-        if (!papers.isTrusted()) {
-            papers.askTrust();
-        }
-        return papers.isTrusted();
-    }
-
-    void stop() {
-        worktable.stop();
-    }
-
-    /** Shows a page in the place of the cells, or of another page. */
-    void turnTo(Supplier<Node> page) {
-        pages.leave(root.getCenter());
-        root.setCenter(page.get());
-        root.getCenter().requestFocus();
-    }
-
-    /** The cells again. */
+    /** Book and wall again, and the keyboard in the book. */
     void back() {
-        pages.leave(root.getCenter());
-        root.setCenter(column);
-        pane().ifPresent(Node::requestFocus);
+        open.clear();
+        pane().ifPresent(CellPane::focus);
     }
 
     /** The lesson that is gone through, if one is. */
     Optional<LessonPage> lesson() {
-        return root.getCenter() instanceof LessonPage page ? Optional.of(page) : Optional.empty();
+        return open.page() instanceof LessonPage page ? Optional.of(page) : Optional.empty();
     }
 
     SessionOptions sessionOptions() {
@@ -251,32 +231,11 @@ final class DeskWindow implements CellRequests, Papers.Table {
         worktable.kill();
     }
 
-    @Override
-    public void turn(String dial, String value) {
-        study.setDial(dial, value);
-    }
-
-    @Override
-    public void pointedAt(String words) {
-        status.pointedAt(words);
-    }
-
-    @Override
-    public void addBehind(String id, boolean code) {
-        int place = study.notebook().indexOf(id) + 1;
-        write(code ? study.addCode(place) : study.addProse(place));
-    }
-
-    /** Goes to a cell and puts the keyboard there. */
+    /** Goes to a passage and puts the keyboard there. */
     void write(String id) {
         choose();
         column.reveal(id);
         column.pane(id).ifPresent(CellPane::write);
-    }
-
-    @Override
-    public Advice advice() {
-        return worktable;
     }
 
     // --- Files ---
@@ -289,7 +248,7 @@ final class DeskWindow implements CellRequests, Papers.Table {
     @Override
     public void savedAs(String words) {
         header.saved(words);
-        stage.setTitle((study.notebook().title().isBlank() ? "Untitled study" : study.notebook().title()) + " \u2014 Calicograph");
+        stage.setTitle((study.notebook().title().isBlank() ? "A notebook without a name" : study.notebook().title()) + " \u2014 Calicograph");
     }
 
     @Override
@@ -318,8 +277,10 @@ final class DeskWindow implements CellRequests, Papers.Table {
             }
         }
         boolean pending = worktable.states().values().stream().anyMatch(CellState::pending);
-        if (event.getCode() == javafx.scene.input.KeyCode.ESCAPE && pending) {
-            stop();
+        if (event.getCode() == KeyCode.ESCAPE && pending) {
+            drawing.hold();
+        } else if (event.getCode() == KeyCode.ESCAPE && open.isAlone()) {
+            open.turnAlone();
         }
     }
 
@@ -338,13 +299,36 @@ final class DeskWindow implements CellRequests, Papers.Table {
         }
     }
 
-    @Override
-    public Length.System lengths() {
+    Length.System lengths() {
         return lengths;
     }
 
     Header header() {
         return header;
+    }
+
+    Wall wall() {
+        return wall;
+    }
+
+    StatusLine status() {
+        return status;
+    }
+
+    Passages passages() {
+        return passages;
+    }
+
+    Drawing drawing() {
+        return drawing;
+    }
+
+    BookAndWall open() {
+        return open;
+    }
+
+    Printing printing() {
+        return printing;
     }
 
     Worktable worktable() {
@@ -383,7 +367,7 @@ final class DeskWindow implements CellRequests, Papers.Table {
         return actions;
     }
 
-    /** The chosen cell as a pane, if there is one. */
+    /** The chosen passage as a pane, if there is one. */
     Optional<CellPane> pane() {
         return study.chosen().flatMap(column::pane);
     }

@@ -5,62 +5,72 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Consumer;
 import javafx.geometry.Pos;
-import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.Menu;
 import javafx.scene.control.MenuButton;
 import javafx.scene.control.MenuItem;
+import javafx.scene.control.SeparatorMenuItem;
 import javafx.scene.control.TextField;
-import javafx.scene.control.Tooltip;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
 
-/** The head of the window: the study's title, what to do with it, whether it is saved. */
+/** The top band: the notebook's name, a sentence on what hangs, the needle, whether all is saved, and the menus. */
 final class Header extends HBox {
 
     private final TextField title = new TextField();
+    private final Label sentence = new Label();
     private final Label saved = new Label();
-    private final Button drawAll = new Button("Draw all");
-    private final Button stop = new Button("Stop");
+    private final Needle needle;
     private final Map<String, MenuButton> menus = new LinkedHashMap<>();
     private final Menu recent = new Menu("Recent");
     private boolean quiet;
 
     /** @param actions those that are in menus, in the order of the menus */
-    Header(List<Action> actions, Consumer<String> retitle, Runnable onDrawAll, Runnable onStop) {
+    Header(List<Action> actions, Consumer<String> retitle, Runnable hold) {
         super(8);
         getStyleClass().add("header");
         setAlignment(Pos.CENTER_LEFT);
+        needle = new Needle(hold);
         title.setId("title");
         title.getStyleClass().add("title");
-        title.setPromptText("A title for the study");
-        title.setAccessibleText("Title of the study");
+        title.setPromptText("A name for the notebook");
+        title.setAccessibleText("Name of the notebook");
+        title.setMinWidth(120);
         title.textProperty().addListener((all, before, now) -> {
+            title.setPrefColumnCount(Math.max(12, Math.min(30, now.length() + 1)));
             if (!quiet) {
                 retitle.accept(now);
             }
         });
-        HBox.setHgrow(title, Priority.ALWAYS);
+        sentence.setId("sentence");
+        sentence.getStyleClass().add("sentence");
+        sentence.setMinWidth(0);
+        Region gap = new Region();
+        HBox.setHgrow(gap, Priority.ALWAYS);
         saved.setId("saved");
         saved.getStyleClass().add("saved");
         saved.setMinWidth(USE_PREF_SIZE);
-        drawAll.setId("draw-all");
-        drawAll.getStyleClass().add("chief");
-        drawAll.setMinWidth(USE_PREF_SIZE);
-        drawAll.setTooltip(new Tooltip("Draw every cell anew (Ctrl+Shift+Enter)"));
-        drawAll.setOnAction(e -> onDrawAll.run());
-        stop.setId("stop");
-        stop.setMinWidth(USE_PREF_SIZE);
-        stop.setTooltip(new Tooltip("Stop what is being drawn (Escape, or Ctrl+.)"));
-        stop.setOnAction(e -> onStop.run());
-        getChildren().addAll(title, saved, drawAll, stop);
+        needle.setMinWidth(USE_PREF_SIZE);
+        getChildren().addAll(title, sentence, gap, needle, saved);
+        String part = "";
         for (Action action : actions) {
-            MenuItem item = new MenuItem(action.name());
-            action.keys().ifPresent(item::setAccelerator);
-            item.setOnAction(e -> action.deed().run());
-            menu(action.group()).getItems().add(item);
+            MenuButton menu = menu(action.menu());
+            if (!menu.getItems().isEmpty() && !part.equals(action.menu() + action.part())) {
+                menu.getItems().add(new SeparatorMenuItem());
+            }
+            part = action.menu() + action.part();
+            menu.getItems().add(item(action));
         }
-        menu("Study").getItems().add(2, recent);
+        menu("Notebook").getItems().add(2, recent);
+    }
+
+    /** An action as an item of a menu. */
+    static MenuItem item(Action action) {
+        MenuItem item = new MenuItem(action.name());
+        action.keys().ifPresent(item::setAccelerator);
+        item.setOnAction(e -> action.deed().run());
+        return item;
     }
 
     private MenuButton menu(String name) {
@@ -81,12 +91,18 @@ final class Header extends HBox {
         quiet = false;
     }
 
+    /** What hangs, in a few words. */
+    void sentence(String words) {
+        sentence.setText(words);
+    }
+
     void saved(String words) {
         saved.setText(words);
     }
 
-    void atWork(boolean pending) {
-        stop.setDisable(!pending);
+    /** @param count how many passages are still to be drawn */
+    void atWork(int count) {
+        needle.atWork(count);
     }
 
     /** @param files the words of a menu item and what it does */

@@ -16,18 +16,19 @@ import javafx.scene.layout.GridPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
 
-/** All keys, by menu, in the study's place. */
+/** All keys, by menu, in the book's place. */
 final class KeysPage extends BorderPane {
 
     private static final Map<String, String> WRITING = keys("Ctrl+Space", "ways to go on", "Ctrl+Shift+Space", "what a method takes",
-            "Tab, Shift+Tab", "next control, previous", "Escape", "stop; leave a page");
+            "Tab", "a step inwards in working lines", "Shift+Tab", "the control before",
+            "two empty lines", "a new passage", "Escape", "hold; leave a page");
     private static final Map<String, String> PICTURE = keys("+, \u2212", "zoom", "arrows", "pan", "0", "the whole picture");
 
-    private final Button back = new Button("Back to the study");
+    private final Button back = new Button("Back to the book");
 
     KeysPage(List<Action> actions, Runnable onBack) {
         Map<String, Map<String, String>> groups = new LinkedHashMap<>();
-        actions.forEach(a -> a.keys().ifPresent(k -> groups.computeIfAbsent(a.group(), g -> new LinkedHashMap<>())
+        actions.forEach(a -> a.keys().ifPresent(k -> groups.computeIfAbsent(a.menu(), g -> new LinkedHashMap<>())
                 .put(k.getDisplayText(), a.name().replace("\u2026", ""))));
         groups.put("While writing", WRITING);
         groups.put("In a picture", PICTURE);

@@ -1,37 +1,31 @@
 package org.calicograph.desk;
 
-import atlantafx.base.theme.PrimerDark;
-import atlantafx.base.theme.PrimerLight;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.Base64;
 import java.util.List;
 import java.util.Set;
-import javafx.application.Application;
 import javafx.scene.Scene;
 import javafx.scene.text.Font;
 
-/** Type and colours, by day and by night. */
+/** Type and colours, by day and by night: cloth and paper, from style sheets of our own. */
 final class Look {
 
     private static final String LETTERS = "/org/apache/pdfbox/resources/ttf/LiberationSans-Regular.ttf";
-    private static final List<String> READING = List.of("Source Sans 3", "Source Sans Pro", "Inter", "Segoe UI", "Helvetica Neue", "Noto Sans");
+    private static final List<String> READING = List.of("Source Serif 4", "Source Serif Pro", "Charter", "Georgia", "Noto Serif", "Liberation Serif");
+    private static final List<String> PLAIN = List.of("Source Sans 3", "Source Sans Pro", "Inter", "Segoe UI", "Helvetica Neue", "Noto Sans");
     private static final List<String> CODE = List.of("JetBrains Mono", "Source Code Pro", "Cascadia Mono", "SF Mono", "Menlo", "Consolas",
             "DejaVu Sans Mono", "Liberation Mono", "Noto Sans Mono");
-    private static final String NIGHT = "night";
 
     private Look() { }
 
     /** Dresses a window; may be called again for the other look. */
     static void dress(Scene scene, boolean night) {
-        Application.setUserAgentStylesheet(night ? new PrimerDark().getUserAgentStylesheet() : new PrimerLight().getUserAgentStylesheet());
-        scene.getRoot().getStyleClass().remove(NIGHT);
-        if (night) {
-            scene.getRoot().getStyleClass().add(NIGHT);
-        }
-        if (scene.getStylesheets().isEmpty()) {
-            scene.getStylesheets().addAll(Look.class.getResource("desk.css").toExternalForm(), typefaces());
-        }
+        scene.getStylesheets().setAll(sheet(night ? "night.css" : "day.css"), sheet("desk.css"), typefaces());
+    }
+
+    private static String sheet(String name) {
+        return Look.class.getResource(name).toExternalForm();
     }
 
     private static String typefaces() {
@@ -43,9 +37,12 @@ final class Look {
             // The system's own letters serve as well.
         }
         Set<String> there = Set.copyOf(Font.getFamilies());
-        String reading = READING.stream().filter(there::contains).findFirst().orElse(letters);
+        String otherwise = letters;
+        String plain = PLAIN.stream().filter(there::contains).findFirst().orElse(otherwise);
+        String reading = READING.stream().filter(there::contains).findFirst().orElse(plain);
         String code = CODE.stream().filter(there::contains).findFirst().orElse("Monospaced");
-        String css = ".root { -fx-font-family: \"" + reading + "\"; }\n.code, .code .text, .code-word { -fx-font-family: \"" + code + "\"; }\n";
+        String css = ".root { -fx-font-family: \"" + plain + "\"; }\n.prose .word, .prose .list-mark { -fx-font-family: \"" + reading
+                + "\"; }\n.code, .code .text, .code-word { -fx-font-family: \"" + code + "\"; }\n";
         return "data:text/css;base64," + Base64.getEncoder().encodeToString(css.getBytes(StandardCharsets.UTF_8));
     }
 }

@@ -34,20 +34,20 @@ final class Pages implements SheetRequests, ShelfPage.Study, LessonPage.Study {
     }
 
     void variations() {
-        if (window.mayDraw()) {
-            window.turnTo(() -> new SheetPage(this));
+        if (window.drawing().may()) {
+            window.open().overWall(() -> new SheetPage(this));
         }
     }
 
     void library() {
-        if (window.mayDraw()) {
-            worktable.browse().thenAccept(found -> Platform.runLater(() -> window.turnTo(() -> new ShelfPage(found, this))));
+        if (window.drawing().may()) {
+            worktable.browse().thenAccept(found -> Platform.runLater(() -> window.open().overBook(() -> new ShelfPage(found, this))));
         }
     }
 
     void lesson() {
-        if (window.mayDraw()) {
-            window.turnTo(() -> new LessonPage(this));
+        if (window.drawing().may()) {
+            window.open().overBoth(() -> new LessonPage(this));
         }
     }
 
@@ -58,7 +58,7 @@ final class Pages implements SheetRequests, ShelfPage.Study, LessonPage.Study {
 
     @Override
     public void turn(String dial, String value) {
-        window.turn(dial, value);
+        window.study().setDial(dial, value);
     }
 
     @Override
@@ -116,7 +116,7 @@ final class Pages implements SheetRequests, ShelfPage.Study, LessonPage.Study {
         String id = window.study().addCode(place);
         window.study().setText(id, code);
         window.write(id);
-        window.draw(id);
+        window.drawing().now();
     }
 
     @Override

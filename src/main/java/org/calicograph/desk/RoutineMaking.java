@@ -36,7 +36,7 @@ final class RoutineMaking {
             say("Select a method or class in a code cell.");
         } else if (window.papers().path().isEmpty()) {
             say("Save the study first: its own routines are kept in the folder stdlib beside its file.");
-        } else if (window.mayDraw()) {
+        } else if (window.drawing().may()) {
             String selected = window.pane().map(p -> p.selected()).orElse("");
             String text = selected.isBlank() ? window.study().notebook().cell(cell.get()).orElseThrow().text() : selected;
             List<CellSource> asked = new ArrayList<>(Worktable.sources(window.study().notebook()));

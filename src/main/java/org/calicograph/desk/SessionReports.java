@@ -1,8 +1,6 @@
 package org.calicograph.desk;
 
-import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -16,15 +14,13 @@ import org.calicograph.wire.Dial;
 final class SessionReports implements Worktable.Hearer {
 
     private final DeskWindow window;
-    private final StatusLine status;
     private final Map<String, String> declared = new HashMap<>();
 
-    SessionReports(DeskWindow window, StatusLine status) {
+    SessionReports(DeskWindow window) {
         this.window = window;
-        this.status = status;
     }
 
-    /** Another study is laid out. */
+    /** Another notebook is laid out. */
     void forget() {
         declared.clear();
     }
@@ -36,11 +32,11 @@ final class SessionReports implements Worktable.Hearer {
 
     @Override
     public void stands(String cell, CellState state) {
-        window.column().madeCode(cell).ifPresent(p -> p.show(state));
+        window.column().code(cell).ifPresent(p -> p.show(state));
         window.lesson().ifPresent(p -> p.stands(cell));
-        Map<String, CellState> states = window.worktable().states();
-        status.progress(states.values());
-        window.header().atWork(states.values().stream().anyMatch(CellState::pending));
+        window.drawing().settling().stands(cell, state);
+        window.wall().dials(window.worktable().dials(), window.worktable().needs());
+        window.drawing().tell();
     }
 
     @Override
@@ -50,21 +46,19 @@ final class SessionReports implements Worktable.Hearer {
 
     @Override
     public void dials(List<Dial> dials) {
-        Map<String, List<Dial>> byCell = new LinkedHashMap<>();
         dials.forEach(d -> {
-            byCell.computeIfAbsent(d.cell(), c -> new ArrayList<>()).add(d);
             if (!window.study().notebook().dials().containsKey(d.name())) {
                 declared.put(d.name(), d.text());
             }
         });
-        window.column().codes().forEach(p -> p.show(byCell.getOrDefault(p.cellId(), List.of())));
+        window.wall().dials(dials, window.worktable().needs());
     }
 
     @Override
     public void kernel(KernelState state) {
-        status.kernel(state);
+        window.status().stands(state);
         if (state instanceof KernelState.Gone gone) {
-            window.notices().say("kernel", "The kernel, which does the drawing, is gone (" + gone.why()
+            window.notices().say("kernel", "Drawing has ended by itself (" + gone.why().replace("kernel", "drawing")
                     + "). Nothing of what you wrote is lost, and what was drawn stays in sight.",
                     Map.of("Start again", () -> window.worktable().restart()));
         } else if (state instanceof KernelState.Ready ready) {

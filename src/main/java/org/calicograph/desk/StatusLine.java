@@ -9,12 +9,12 @@ import javafx.scene.layout.Region;
 import org.calicograph.session.CellState;
 import org.calicograph.session.KernelState;
 
-/** The line at the foot: what is under the pointer, how far the drawing is, how the kernel stands. */
+/** The line at the foot: what is under the pointer, how far the drawing is, whether there is anything to draw with. */
 final class StatusLine extends HBox {
 
     private final Label pointed = new Label();
     private final Label progress = new Label();
-    private final Label kernel = new Label("no kernel: nothing is drawn yet");
+    private final Label ready = new Label();
 
     StatusLine() {
         super(18);
@@ -24,41 +24,46 @@ final class StatusLine extends HBox {
         HBox.setHgrow(gap, Priority.ALWAYS);
         pointed.setId("pointed");
         progress.setId("progress");
-        kernel.setId("kernel");
+        ready.setId("ready");
         progress.setMinWidth(USE_PREF_SIZE);
-        kernel.setMinWidth(USE_PREF_SIZE);
-        getChildren().addAll(pointed, gap, progress, kernel);
+        ready.setMinWidth(USE_PREF_SIZE);
+        getChildren().addAll(pointed, gap, progress, ready);
+        nothing();
     }
 
     void pointedAt(String words) {
         pointed.setText(words);
     }
 
-    void kernel(KernelState state) {
+    void stands(KernelState state) {
         if (state instanceof KernelState.Starting) {
-            kernel.setText("kernel starting");
-        } else if (state instanceof KernelState.Ready ready) {
-            kernel.setText(ready.broken().isEmpty() ? "kernel ready"
-                    : "kernel ready; " + ready.broken().size() + " stdlib file(s) left out");
+            ready.setText("getting ready");
+        } else if (state instanceof KernelState.Ready now) {
+            int broken = now.broken().size();
+            ready.setText(broken == 0 ? "ready" : "ready; " + broken + (broken == 1 ? " routine" : " routines") + " left out");
         } else {
-            kernel.setText("kernel ended");
+            ready.setText("drawing has ended");
         }
     }
 
-    void noKernel() {
-        kernel.setText("no kernel");
+    /** Nothing of this notebook is drawn. */
+    void nothing() {
+        ready.setText("nothing is drawn");
         progress.setText("");
     }
 
-    void progress(Collection<CellState> states) {
+    void progress(Collection<CellState> states, boolean waits) {
         long done = states.stream().filter(s -> s instanceof CellState.Done).count();
         long failed = states.stream().filter(s -> s instanceof CellState.Failed).count();
         long pending = states.stream().filter(CellState::pending).count();
-        long stale = states.stream().filter(s -> s instanceof CellState.Stale).count();
+        long older = states.stream().filter(s -> s instanceof CellState.Stale).count();
         StringBuilder words = new StringBuilder(done + " of " + states.size() + " drawn");
         part(words, pending, "to come");
-        part(words, failed, "failed");
-        part(words, stale, "stale");
+        part(words, failed, failed == 1 ? "needs mending" : "need mending");
+        part(words, older, "from before the last change");
+        if (waits) {
+            words.append(". It took long the last time; F8 draws now");
+        }
         progress.setText(words.toString());
     }
 

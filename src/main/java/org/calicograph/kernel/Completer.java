@@ -24,6 +24,10 @@ import org.calicograph.wire.ToKernel;
  */
 final class Completer {
 
+    /** What every object of Java can do, and no quilter asks for. */
+    private static final Pattern OF_EVERYTHING = Pattern.compile("(equals|hashCode|getClass|notify|notifyAll|wait|clone|finalize)\\(.*");
+
+
     private static final int MOST = 400;
     /** What looks like a declaration, for texts that can't be parsed yet: a type, a name, and what may follow one. */
     private static final Pattern DECLARED = Pattern.compile("(?:\\bvar|\\b[A-Z]\\w*(?:<[^;(){}]*>)?|\\b(?:int|long|double|float|boolean|char|byte|short))(?:\\[\\])*"
@@ -68,7 +72,7 @@ final class Completer {
             compiler.unlock();
         }
         String kept = text.substring(Math.min(anchor, text.length()));
-        List<Suggestion> sorted = found.values().stream().filter(s -> s.insert().startsWith(kept) && !s.insert().contains("$"))
+        List<Suggestion> sorted = found.values().stream().filter(s -> s.insert().startsWith(kept) && !s.insert().contains("$") && !OF_EVERYTHING.matcher(s.insert()).matches())
                 .sorted(Comparator.comparing((Suggestion s) -> !s.fits()).thenComparing(s -> s.kind() == Suggestion.Kind.KEYWORD)
                         .thenComparing(Suggestion::insert)).limit(MOST).toList();
         return new FromKernel.Suggested(asked.ticket(), anchor, sorted);

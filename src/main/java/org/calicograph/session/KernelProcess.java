@@ -36,7 +36,7 @@ final class KernelProcess {
         void gone(KernelProcess kernel, int code, String lastWords);
     }
 
-    private static final String[] DESK_JARS = {"javafx", "richtextfx", "reactfx", "undofx", "flowless", "wellbehavedfx", "atlantafx",
+    private static final String[] DESK_JARS = {"javafx", "richtextfx", "reactfx", "undofx", "flowless", "wellbehavedfx",
         "controlsfx", "testfx", "openjfx-monocle"};
 
     private final Process process;

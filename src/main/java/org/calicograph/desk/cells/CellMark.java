@@ -3,31 +3,35 @@ package org.calicograph.desk.cells;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.Locale;
+import java.util.Optional;
 import org.calicograph.session.CellState;
 
-/** How a cell stands, in words and with a mark, so that colour is never the only sign. */
-public final class CellMark {
+/**
+ * How a passage's pin looks and what it says, so that colour is never the only sign: a full pin is current, a hollow
+ * one from before the last change, a crossed one needs mending.
+ *
+ * @param sign  what stands in the pin
+ * @param style the style class that goes with it
+ * @param words what it says to whoever points at it or listens
+ */
+public record CellMark(String sign, String style, String words) {
 
-    private CellMark() { }
-
-    public static String words(CellState state, Instant now) {
-        if (state instanceof CellState.Undrawn) {
-            return "\u25cb  not drawn yet";
-        } else if (state instanceof CellState.Waiting) {
-            return "\u2026  waits its turn";
+    /** @param pin the number of the passage's picture on the wall, if it has one */
+    public static CellMark of(CellState state, boolean saved, Optional<Integer> pin, Instant now) {
+        String number = pin.map(String::valueOf).orElse("");
+        if (state instanceof CellState.Failed) {
+            return new CellMark(number.isEmpty() ? "\u00d7" : number + "\u00d7", "pin-failed", "needs mending");
         } else if (state instanceof CellState.Drawing drawing) {
-            return "\u25d0  drawing, " + time(Duration.between(drawing.since(), now)) + "; Escape stops it";
+            return new CellMark(number.isEmpty() ? "\u2026" : number, "pin-waiting",
+                    "is being drawn, " + time(Duration.between(drawing.since(), now)) + "; Escape holds it");
+        } else if (state instanceof CellState.Waiting) {
+            return new CellMark(number.isEmpty() ? "\u2026" : number, "pin-waiting", "waits its turn");
         } else if (state instanceof CellState.Done done) {
-            return "\u2713  drawn in " + time(done.time()) + (done.kind().isBlank() ? "" : ", " + done.kind());
-        } else if (state instanceof CellState.Failed failed) {
-            return "\u2716  failed after " + time(failed.time());
+            return new CellMark(number, "pin-current", "current, drawn in " + time(done.time()));
+        } else if (state instanceof CellState.Undrawn) {
+            return new CellMark(number, "pin-older", saved ? "as saved in the file" : "not drawn yet");
         }
-        return "\u25cc  stale: drawn before the last change; Ctrl+Enter draws it again";
-    }
-
-    /** The style class that goes with it. */
-    public static String style(CellState state) {
-        return "standing-" + state.getClass().getSimpleName().toLowerCase(Locale.ROOT);
+        return new CellMark(number, "pin-older", "from before the last change; F8 draws now");
     }
 
     public static String time(Duration time) {

@@ -8,52 +8,57 @@ import javafx.animation.Animation;
 import javafx.animation.KeyFrame;
 import javafx.animation.PauseTransition;
 import javafx.animation.Timeline;
+import javafx.css.PseudoClass;
 import javafx.geometry.Pos;
-import javafx.scene.control.Button;
+import javafx.scene.Node;
 import javafx.scene.control.Label;
-import javafx.scene.control.Tooltip;
-import javafx.scene.layout.HBox;
+import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import javafx.util.Duration;
 import org.calicograph.desk.code.CodeEditor;
 import org.calicograph.desk.code.CodeSlot;
 import org.calicograph.desk.code.Marks;
-import org.calicograph.desk.dials.DialControl;
-import org.calicograph.desk.dials.Writing;
 import org.calicograph.desk.results.ExhibitPane;
 import org.calicograph.desk.results.FailureNote;
 import org.calicograph.drawing.Exhibit;
 import org.calicograph.notebook.Saved;
 import org.calicograph.session.CellState;
 import org.calicograph.session.Sketch;
-import org.calicograph.wire.Dial;
-import org.calicograph.wire.PixelFrame;
 import org.calicograph.wire.Failure;
 import org.calicograph.wire.Place;
 import org.calicograph.wire.Problem;
 
-/** A code cell: its text, how it stands, and what it came to; its dials beside it. */
+/** Working lines: their text, their pin, and what they came to. Pictures hang on the wall; a short answer stands as a note at the last line, a table as a slip beneath. */
 public final class CodePane extends CellPane {
 
+    private static final int SHORT = 28;
+
+    private static final PseudoClass OLDER = PseudoClass.getPseudoClass("older");
+
     private final CodeSlot slot;
-    private final Label standing = new Label();
+    private final Label note = new Label();
+    private final StackPane lines;
     private final VBox trouble = new VBox();
     private final Checking checking;
     /** What is said to be the trouble, if it is said of a text that was drawn or checked here. */
     private Optional<Failure> told = Optional.empty();
     private final Label output = ExhibitPane.words("");
-    private final ExhibitPane exhibit;
+    private final ExhibitPane slips;
     private final Label folded = new Label();
     private final Timeline clock = new Timeline(new KeyFrame(Duration.millis(100), e -> tell()));
-    /** A cell that is drawn again at once, as when a dial turns, doesn't flicker through its states. */
+    /** A passage that is drawn again at once, as when a dial turns, doesn't flicker through its states. */
     private final PauseTransition patience = new PauseTransition(Duration.millis(250));
     private CellState state = new CellState.Undrawn();
+    private Exhibit whole = Exhibit.NOTHING;
+    private Optional<Suggesting> suggesting = Optional.empty();
+    private Optional<Integer> number = Optional.empty();
     private boolean saved;
 
     public CodePane(String id, String text, CellRequests wishes) {
         super(id, wishes);
-        getStyleClass().add("code-cell");
-        exhibit = new ExhibitPane(wishes::pointedAt);
+        getStyleClass().add("working");
+        slips = new ExhibitPane(wishes::pointedAt, part -> !(part instanceof Exhibit.Drawn));
+        slips.getStyleClass().setAll("slips");
         slot = new CodeSlot(id, text);
         checking = new Checking(id, wishes.advice(), slot::text, this::checked);
         slot.onEdit(now -> {
@@ -61,22 +66,16 @@ public final class CodePane extends CellPane {
             wishes.edited(id, now);
         });
         slot.onWake(this::awake);
-        standing.setId("standing-" + id);
-        standing.getStyleClass().add("standing");
-        output.getStyleClass().add("output");
+        note.getStyleClass().add("margin-note");
+        note.setId("note-" + id);
+        note.setMouseTransparent(true);
+        lines = new StackPane(slot);
+        lines.setAlignment(Pos.BOTTOM_RIGHT);
+        output.getStyleClass().add("printed");
         output.setId("output-" + id);
         trouble.setId("trouble-" + id);
         folded.getStyleClass().add("folded");
-        Button draw = new Button("Draw");
-        draw.setId("draw-" + id);
-        draw.getStyleClass().add("quiet-button");
-        draw.setAccessibleText("Draw cell " + id);
-        draw.setTooltip(new Tooltip("Draw this cell and what it needs (Ctrl+Enter)"));
-        draw.setOnAction(e -> wishes.draw(id));
-        HBox line = new HBox(10, draw, standing);
-        line.setAlignment(Pos.CENTER_LEFT);
-        line.getStyleClass().add("standing-line");
-        body.getChildren().addAll(slot, line);
+        body.getChildren().add(lines);
         clock.setCycleCount(Animation.INDEFINITE);
         patience.setOnFinished(e -> tellState());
         show(state);
@@ -88,10 +87,11 @@ public final class CodePane extends CellPane {
                 wishes.chosen(id);
             }
         });
-        new Suggesting(id, editor, wishes.advice());
+        editor.onLeave(() -> wishes.addBehind(id, true));
+        suggesting = Optional.of(new Suggesting(id, editor, wishes.advice()));
     }
 
-    /** How the cell stands now. What was drawn stays in sight until there is something newer. */
+    /** How the passage stands now. What was drawn stays in sight until there is something newer, also where the newer failed. */
     public void show(CellState next) {
         boolean shown = state instanceof CellState.Done || patience.getStatus() == Animation.Status.RUNNING;
         state = next;
@@ -104,24 +104,32 @@ public final class CodePane extends CellPane {
             saved = false;
             checking.stop();
             noTrouble();
-            result(done.exhibit(), done.output());
+            result(done.exhibit(), done.output(), true);
         } else if (next instanceof CellState.Failed failed) {
             saved = false;
             checking.stop();
             trouble(failed.failure());
-            result(Exhibit.NOTHING, failed.output());
+            output.setText(failed.output().stripTrailing());
+            wishes.current(id, false);
+            arrange();
+        } else if (next instanceof CellState.Stale) {
+            wishes.current(id, false);
         }
     }
 
     /** What is being drawn because of a dial, as it looks by now. */
     public void sketch(Sketch sketch) {
         patience.playFromStart();
-        exhibit.sketch(sketch);
+        slips.sketch(sketch);
+        wishes.sketched(id, sketch);
     }
 
-    /** The frames of its pictures, for a kernel to paint for. */
-    public List<PixelFrame> easels() {
-        return exhibit.easels(id);
+    /** The number of its picture on the wall, if it has one. */
+    public void number(Optional<Integer> pin) {
+        if (!pin.equals(number)) {
+            number = pin;
+            tell();
+        }
     }
 
     private void tellState() {
@@ -132,16 +140,12 @@ public final class CodePane extends CellPane {
             clock.stop();
         }
         tell();
-        String style = CellMark.style(state);
-        if (!getStyleClass().contains(style)) {
-            getStyleClass().removeIf(s -> s.startsWith("standing-"));
-            getStyleClass().add(style);
-        }
+        slips.pseudoClassStateChanged(OLDER, !(state instanceof CellState.Done));
+        note.pseudoClassStateChanged(OLDER, !(state instanceof CellState.Done));
     }
 
     private void tell() {
-        standing.setText(saved && state instanceof CellState.Undrawn ? "\u25a1  as saved in the file; not drawn here yet"
-                : CellMark.words(state, Instant.now()));
+        mark(CellMark.of(state, saved, number, Instant.now()));
     }
 
     /** A result from the file, of a cell that is not drawn here. */
@@ -149,14 +153,14 @@ public final class CodePane extends CellPane {
         saved = true;
         noTrouble();
         result.failure().ifPresent(why -> {
-            Label label = new Label("\u2716  It failed when it was saved: " + why);
+            Label label = new Label("When this was saved it needed mending: " + why);
             label.setWrapText(true);
             label.getStyleClass().add("failure-message");
             VBox note = new VBox(label);
             note.getStyleClass().add("failure");
             trouble.getChildren().setAll(note);
         });
-        result(result.exhibit(), result.output());
+        result(result.exhibit(), result.output(), false);
         tell();
     }
 
@@ -194,22 +198,35 @@ public final class CodePane extends CellPane {
         slot.mark(Marks.of(slot.text(), failure));
     }
 
-    private void result(Exhibit shown, String printed) {
-        exhibit.show(shown);
+    private void result(Exhibit shown, String printed, boolean current) {
+        whole = shown;
+        boolean brief = shown instanceof Exhibit.Words words && words.text().strip().length() <= SHORT && words.text().strip().indexOf('\n') < 0;
+        slips.show(brief ? Exhibit.NOTHING : shown);
+        note.setText(brief ? ((Exhibit.Words) shown).text().strip() : "");
         output.setText(printed.stripTrailing());
+        wishes.drew(id, shown, current);
         arrange();
     }
 
     private void arrange() {
-        List<javafx.scene.Node> wanted = new ArrayList<>(body.getChildren().subList(0, 2));
+        List<Node> wanted = new ArrayList<>(List.of(folded.getText().isEmpty() ? lines : folded));
         if (!trouble.getChildren().isEmpty()) {
             wanted.add(trouble);
         }
         if (!output.getText().isEmpty()) {
             wanted.add(output);
         }
-        if (!exhibit.getChildren().isEmpty()) {
-            wanted.add(exhibit);
+        if (!slips.getChildren().isEmpty()) {
+            wanted.add(slips);
+        }
+        boolean beside = slot.roomBesideLastLine() >= note.getText().length() * 8 + 40;
+        if (note.getText().isEmpty()) {
+            lines.getChildren().setAll(slot);
+        } else if (beside) {
+            lines.getChildren().setAll(slot, note);
+        } else {
+            lines.getChildren().setAll(slot);
+            wanted.add(note);
         }
         if (!wanted.equals(body.getChildren())) {
             body.getChildren().setAll(wanted);
@@ -221,21 +238,7 @@ public final class CodePane extends CellPane {
     }
 
     public Exhibit exhibit() {
-        return exhibit.exhibit();
-    }
-
-    /** The dials that this cell declares, as they now are. */
-    public void show(List<Dial> dials) {
-        Writing writing = new Writing(wishes.lengths());
-        List<DialControl> controls = new ArrayList<>();
-        for (Dial dial : dials) {
-            Optional<DialControl> there = margin.getChildren().stream().map(n -> (DialControl) n).filter(c -> c.suits(dial)).findFirst();
-            there.ifPresent(c -> c.show(dial, writing));
-            controls.add(there.orElseGet(() -> new DialControl(dial, writing, wishes::turn)));
-        }
-        if (!controls.equals(margin.getChildren())) {
-            margin.getChildren().setAll(controls);
-        }
+        return whole;
     }
 
     @Override
@@ -300,13 +303,28 @@ public final class CodePane extends CellPane {
     @Override
     public void fold() {
         boolean fold = folded.getText().isEmpty();
-        int lines = slot.text().split("\n", -1).length;
-        folded.setText(fold ? slot.text().split("\n", 2)[0] + "   \u2026 " + lines + (lines == 1 ? " line" : " lines") + " folded away" : "");
-        body.getChildren().set(0, fold ? folded : slot);
+        int count = slot.text().split("\n", -1).length;
+        folded.setText(fold ? slot.text().split("\n", 2)[0] + "   \u2026 " + count + (count == 1 ? " line" : " lines") + " folded away" : "");
+        arrange();
     }
 
     @Override
     public int caretLine() {
         return slot.editor().map(CodeEditor::caretLine).orElse(1);
+    }
+
+    @Override
+    public double caretTop() {
+        return slot.lineTop(caretLine());
+    }
+
+    /** The text as it stands. */
+    public String text() {
+        return slot.text();
+    }
+
+    /** True while ways to go on are offered here, or a fault is not yet looked for. */
+    public boolean isBusyWriting() {
+        return suggesting.map(Suggesting::isOpen).orElse(false);
     }
 }

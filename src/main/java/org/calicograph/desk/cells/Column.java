@@ -11,17 +11,16 @@ import javafx.application.Platform;
 import javafx.geometry.Bounds;
 import javafx.geometry.Pos;
 import javafx.scene.control.ScrollPane;
-import javafx.scene.layout.StackPane;
+import javafx.scene.control.Label;
 import javafx.scene.layout.VBox;
 import javafx.util.Duration;
 import org.calicograph.notebook.Cell;
 import org.calicograph.notebook.Notebook;
-import org.calicograph.wire.PixelFrame;
 
-/** All cells, one beneath another. Those first seen are laid out at once, the others when nothing else is to be done. Editors are made for those near what is seen, when nothing else is to be done. */
+/** The book: all passages, one beneath another, and a line at the foot to write on. Those first seen are laid out at once, the others when nothing else is to be done. Editors are made for those near what is seen, when nothing else is to be done. */
 public final class Column extends ScrollPane {
 
-    private static final double WIDEST = 1180;
+    private static final double WIDEST = 860;
     private static final int FIRST = 8;
     private static final int BATCH = 3;
 
@@ -42,14 +41,21 @@ public final class Column extends ScrollPane {
         getStyleClass().add("column");
         cells.getStyleClass().add("cells");
         cells.setMaxWidth(WIDEST);
-        StackPane centre = new StackPane(cells);
-        centre.setAlignment(Pos.TOP_CENTER);
+        Label on = new Label("Write on here");
+        on.getStyleClass().add("write-on");
+        on.setId("write-on");
+        on.setMaxWidth(Double.MAX_VALUE);
+        on.setAccessibleText("Write on: a new passage at the end of the book");
+        on.setOnMouseClicked(e -> wishes.addBehind(ids.isEmpty() ? "" : ids.get(ids.size() - 1), true));
+        VBox centre = new VBox(cells, on);
+        centre.setAlignment(Pos.TOP_LEFT);
         centre.getStyleClass().add("column-ground");
         setContent(centre);
         setFitToWidth(true);
         setHbarPolicy(ScrollBarPolicy.NEVER);
         setFocusTraversable(false);
-        setAccessibleText("The cells of the study");
+        setAccessibleText("The book");
+        setId("book");
         idle.setOnFinished(e -> wakeNearby());
         vvalueProperty().addListener((all, before, now) -> idle.playFromStart());
         viewportBoundsProperty().addListener((all, before, now) -> idle.playFromStart());
@@ -141,6 +147,11 @@ public final class Column extends ScrollPane {
         return Optional.ofNullable(there);
     }
 
+    /** Makes the panes of these passages now, so that what they came to can hang. */
+    public void makeAll(java.util.Collection<String> wanted) {
+        wanted.forEach(this::pane);
+    }
+
     /** The pane of a code cell, if it has been made. */
     public Optional<CodePane> madeCode(String id) {
         return panes.get(id) instanceof CodePane pane ? Optional.of(pane) : Optional.empty();
@@ -153,11 +164,6 @@ public final class Column extends ScrollPane {
     /** Panes of code cells as far as they have been made. */
     public List<CodePane> codes() {
         return panes.values().stream().filter(p -> p instanceof CodePane).map(p -> (CodePane) p).toList();
-    }
-
-    /** The frames of all pictures in the column, for a kernel to paint for. */
-    public List<PixelFrame> easels() {
-        return codes().stream().flatMap(p -> p.easels().stream()).toList();
     }
 
     public void showChosen(Optional<String> id) {
@@ -174,20 +180,27 @@ public final class Column extends ScrollPane {
         panes.values().forEach(p -> p.seek(words));
     }
 
-    /** Brings a cell into sight. */
+    /** Brings a passage into sight, and in a tall one the line that the caret is on. */
     public void reveal(String id) {
         attach(ids.indexOf(id) + 1);
         pane(id).ifPresent(pane -> Platform.runLater(() -> {
             cells.applyCss();
             layout();
-            double room = cells.getHeight() - getViewportBounds().getHeight();
-            double top = pane.getBoundsInParent().getMinY();
-            double bottom = Math.min(pane.getBoundsInParent().getMaxY(), top + getViewportBounds().getHeight());
+            double view = getViewportBounds().getHeight();
+            double room = getContent().getLayoutBounds().getHeight() - view;
+            double inset = cells.getLayoutY();
+            double top = inset + pane.getBoundsInParent().getMinY();
+            double bottom = inset + pane.getBoundsInParent().getMaxY();
+            if (bottom - top > view - 60) {
+                top = top + pane.caretTop();
+                bottom = top + 40;
+            }
             double seen = getVvalue() * Math.max(0, room);
-            if (room <= 0 || top >= seen && bottom <= seen + getViewportBounds().getHeight()) {
+            if (room <= 0 || top >= seen && bottom <= seen + view) {
                 return;
             }
-            setVvalue(Math.max(0, Math.min(1, (top - 24) / room)));
+            double to = top < seen ? top - 24 : bottom - view + 40;
+            setVvalue(Math.max(0, Math.min(1, to / room)));
         }));
     }
 

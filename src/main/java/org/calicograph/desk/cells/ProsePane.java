@@ -8,7 +8,7 @@ import javafx.scene.layout.StackPane;
 import javafx.scene.text.Text;
 import org.calicograph.desk.prose.Prose;
 
-/** A prose cell: read as a page, written as Markdown after a double click or Enter, read again after Escape or Ctrl+Enter. */
+/** Words: read as a page, written as Markdown after a double click or Enter, read again after Escape. Two empty lines at the end begin a passage. */
 public final class ProsePane extends CellPane {
 
     private final StackPane page = new StackPane();
@@ -21,10 +21,10 @@ public final class ProsePane extends CellPane {
     public ProsePane(String id, String text, CellRequests wishes) {
         super(id, wishes);
         this.text = text;
-        getStyleClass().add("prose-cell");
+        getStyleClass().add("words-passage");
         page.getStyleClass().add("prose-page");
         page.setFocusTraversable(true);
-        page.setAccessibleText("Prose cell " + id + ". Press Enter to write.");
+        page.setAccessibleText("Words. Press Enter to write.");
         page.setOnMouseClicked(e -> {
             page.requestFocus();
             if (e.getClickCount() == 2 || text().isBlank()) {
@@ -78,12 +78,14 @@ public final class ProsePane extends CellPane {
             TextArea area = new TextArea(text);
             area.getStyleClass().add("prose-editor");
             area.setWrapText(true);
-            area.setAccessibleText("Markdown of prose cell " + id);
+            area.setAccessibleText("Words being written");
             area.setId("prose-" + id);
             area.setPrefRowCount(1);
             area.textProperty().addListener((all, before, now) -> {
                 grow(area);
-                if (!quiet) {
+                if (!quiet && now.endsWith("\n\n\n")) {
+                    leave(now);
+                } else if (!quiet) {
                     text = now;
                     wishes.edited(id, now);
                 }
@@ -95,6 +97,7 @@ public final class ProsePane extends CellPane {
                     wishes.chosen(id);
                 } else if (writing.isPresent()) {
                     read();
+                    wishes.leftWords(id, text);
                 }
             });
             writing = Optional.of(area);
@@ -103,6 +106,18 @@ public final class ProsePane extends CellPane {
         }
         writing.get().requestFocus();
         writing.get().end();
+    }
+
+    /** Two empty lines: the words end before them, and another passage begins. */
+    private void leave(String now) {
+        text = now.stripTrailing();
+        wishes.edited(id, text);
+        javafx.application.Platform.runLater(() -> {
+            if (writing.isPresent()) {
+                read();
+            }
+            wishes.addBehind(id, false);
+        });
     }
 
     @Override
@@ -115,7 +130,7 @@ public final class ProsePane extends CellPane {
     }
 
     private void writingKey(KeyEvent event) {
-        if (event.getCode() == KeyCode.ESCAPE || event.getCode() == KeyCode.ENTER && event.isShortcutDown()) {
+        if (event.getCode() == KeyCode.ESCAPE) {
             finish();
             event.consume();
         }
@@ -126,6 +141,7 @@ public final class ProsePane extends CellPane {
         if (writing.isPresent()) {
             read();
             page.requestFocus();
+            wishes.leftWords(id, text);
         }
     }
 

@@ -16,7 +16,7 @@ import org.calicograph.session.Completions;
 import org.calicograph.wire.Signature;
 import org.calicograph.wire.Suggestion;
 
-/** Ways to go on writing, on Ctrl+Space, and what a method takes, on Ctrl+Shift+Space or behind an opening bracket. */
+/** Ways to go on writing, on Ctrl+Space and behind a dot, and what a method takes, on Ctrl+Shift+Space or behind an opening bracket. */
 final class Suggesting {
 
     private static final KeyCombination GO_ON = new KeyCodeCombination(KeyCode.SPACE, KeyCombination.CONTROL_DOWN);
@@ -58,6 +58,8 @@ final class Suggesting {
                 Platform.runLater(this::explain);
             } else if (e.getCharacter().equals(")")) {
                 note.hide();
+            } else if (e.getCharacter().equals(".")) {
+                Platform.runLater(this::askBehindDot);
             }
         });
         editor.textProperty().addListener((all, before, now) -> {
@@ -102,6 +104,20 @@ final class Suggesting {
             }
         }
         event.consume();
+    }
+
+    boolean isOpen() {
+        return popup.isShowing();
+    }
+
+    /** Not behind a number, where a dot begins its fraction, and not in words or remarks. */
+    private void askBehindDot() {
+        int caret = editor.getCaretPosition();
+        String line = editor.getText(0, caret).replaceFirst("(?s).*\n", "");
+        boolean name = line.matches("(.*\\W)?([A-Za-z_]\\w*|[)\\]\"])\\s*\\.") && !line.contains("//") && line.chars().filter(c -> c == '"').count() % 2 == 0;
+        if (name) {
+            ask();
+        }
     }
 
     private void select(int at) {

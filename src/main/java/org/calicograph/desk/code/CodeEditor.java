@@ -12,7 +12,7 @@ import org.fxmisc.richtext.CodeArea;
 import org.fxmisc.richtext.model.StyleSpans;
 import org.fxmisc.richtext.util.UndoUtils;
 
-/** The editor of one code cell. It has no undo of its own, since undo goes across the whole notebook. */
+/** The editor of working lines. Long lines are wrapped. Enter on two empty lines at the end leaves it for a new passage. It has no undo of its own, since undo goes across the whole notebook. */
 public final class CodeEditor extends CodeArea {
 
     private Consumer<String> onEdit = text -> { };
@@ -20,11 +20,12 @@ public final class CodeEditor extends CodeArea {
     private String sought = "";
     private boolean quiet;
     private Consumer<KeyEvent> firstKeys = event -> { };
+    private Runnable onLeave = () -> { };
 
     public CodeEditor(String text) {
         getStyleClass().addAll("code", "code-editor");
         setUndoManager(UndoUtils.noOpUndoManager());
-        setWrapText(false);
+        setWrapText(true);
         setLine(text);
         textProperty().addListener((all, before, now) -> edited(before, now));
         caretPositionProperty().addListener((all, before, now) -> colour());
@@ -37,6 +38,11 @@ public final class CodeEditor extends CodeArea {
     /** Lets somebody else see every key before the editor does; a key that it consumes is done with. */
     public void keysFirst(Consumer<KeyEvent> taker) {
         firstKeys = taker;
+    }
+
+    /** Told when two empty lines at the end ask for a new passage; they are taken away first. */
+    public void onLeave(Runnable listener) {
+        onLeave = listener;
     }
 
     public void onEdit(Consumer<String> listener) {
@@ -119,6 +125,11 @@ public final class CodeEditor extends CodeArea {
         if (event.getCode() == KeyCode.TAB && !event.isShiftDown() && !getText().isBlank()) {
             replaceSelection(Indent.STEP);
             event.consume();
+        } else if (event.getCode() == KeyCode.ENTER && !event.isShiftDown() && getCaretPosition() == getLength() && getText().matches("(?s).*\\S.*\\n[ \\t]*\\n[ \\t]*")) {
+            int end = getText().stripTrailing().length();
+            replaceText(end, getLength(), "");
+            event.consume();
+            onLeave.run();
         } else if (event.getCode() == KeyCode.ENTER && !event.isShiftDown()) {
             replaceSelection(Indent.breakAt(getText(), getSelection().getStart()));
             requestFollowCaret();

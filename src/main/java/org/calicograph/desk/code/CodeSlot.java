@@ -1,23 +1,28 @@
 package org.calicograph.desk.code;
 
+import java.util.Arrays;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import javafx.geometry.Pos;
+import javafx.scene.layout.Pane;
 import javafx.scene.layout.StackPane;
 import javafx.scene.shape.Rectangle;
+import javafx.scene.text.Font;
 import javafx.scene.text.Text;
 import javafx.scene.text.TextFlow;
 import org.fxmisc.richtext.model.StyleSpan;
 
 /**
- * The place of a cell's code: light words that look like an editor, and the editor itself once it is
- * near enough to be used. Both have the same height, so that nothing jumps.
+ * The place of working lines: light words that look like an editor, and the editor itself once it is near enough
+ * to be used. Both have the same height, so that nothing jumps. A line that is too long turns over to the next, with
+ * a mark where it goes on.
  */
 public final class CodeSlot extends StackPane {
 
-    private static final double PAD = 9;
+    private static final double PAD = 7;
+    private static final double SIDE = 14;
     /** What an editor's lines need beyond their own height, so that the last isn't cut. */
     private static final double SLACK = 2;
 
@@ -30,7 +35,11 @@ public final class CodeSlot extends StackPane {
     private Consumer<CodeEditor> onWake = e -> { };
     /** The height of an editor's line, learnt from the first one. Only JavaFX's thread touches it. */
     private static double editorLine;
+    private final Pane turns = new Pane();
     private double lineHeight;
+    private double letter;
+    private Font face = Font.getDefault();
+    private int[] rows = {1};
 
     public CodeSlot(String name, String text) {
         this.name = name;
@@ -44,6 +53,8 @@ public final class CodeSlot extends StackPane {
         sight.widthProperty().bind(widthProperty());
         sight.heightProperty().bind(heightProperty());
         setClip(sight);
+        turns.setManaged(false);
+        turns.setMouseTransparent(true);
         light();
         size();
     }
@@ -98,7 +109,7 @@ public final class CodeSlot extends StackPane {
     public CodeEditor wake() {
         if (editor.isEmpty()) {
             CodeEditor made = new CodeEditor(text);
-            made.setAccessibleText("Code of cell " + name);
+            made.setAccessibleText("Working lines");
             made.setId("code-" + name);
             made.mark(marks);
             made.seek(sought);
@@ -113,23 +124,25 @@ public final class CodeSlot extends StackPane {
             made.setManaged(false);
             made.totalHeightEstimateProperty().addListener((all, before, now) -> learn(made, now));
             editor = Optional.of(made);
-            getChildren().setAll(made);
+            getChildren().setAll(made, turns);
             onWake.accept(made);
         }
         return editor.get();
     }
 
     private void learn(CodeEditor from, Double height) {
-        if (height != null && height > 0 && Math.abs(height / from.getParagraphs().size() - editorLine) > 0.05) {
-            editorLine = height / from.getParagraphs().size();
+        long count = 0;
+        for (int each : rows) {
+            count += each;
+        }
+        if (height != null && height > 0 && count > 0 && count == rows.length && Math.abs(height / count - editorLine) > 0.05) {
+            editorLine = height / count;
             requestLayout();
         }
     }
 
     private void light() {
         TextFlow flow = new TextFlow();
-        // An editor doesn't wrap either.
-        flow.setMinWidth(USE_PREF_SIZE);
         setAlignment(Pos.TOP_LEFT);
         flow.setLineSpacing(Math.max(0, editorLine - lineHeight));
         flow.getStyleClass().addAll("code", "code-light");
@@ -141,10 +154,9 @@ public final class CodeSlot extends StackPane {
             flow.getChildren().add(part);
             at += span.getLength();
         }
-        getChildren().setAll(flow);
+        getChildren().setAll(flow, turns);
     }
 
-    /** Long lines are cut at the edge, and seen by moving the caret; they never widen the page. */
     @Override
     protected double computeMinWidth(double height) {
         return 80;
@@ -163,6 +175,25 @@ public final class CodeSlot extends StackPane {
                 getWidth() - snappedLeftInset() - snappedRightInset(), getHeight() - snappedTopInset() - snappedBottomInset()));
     }
 
+    private double line() {
+        return editorLine > 0 ? editorLine : lineHeight > 0 ? Math.ceil(lineHeight) + 1 : 18;
+    }
+
+    /** How far below the top a line of the text begins, in pixels; lines count from 1. */
+    public double lineTop(int number) {
+        int above = 0;
+        for (int i = 0; i < Math.min(number - 1, rows.length); i++) {
+            above += rows[i];
+        }
+        return PAD + above * line();
+    }
+
+    /** What is free to the right of the last line, in pixels. */
+    public double roomBesideLastLine() {
+        String last = text.substring(text.lastIndexOf('\n') + 1);
+        return rows[rows.length - 1] > 1 ? 0 : getWidth() - 2 * SIDE - last.length() * letter;
+    }
+
     private void size() {
         if (lineHeight == 0 && getScene() != null) {
             Text probe = new Text("Ag");
@@ -172,18 +203,59 @@ public final class CodeSlot extends StackPane {
             getChildren().add(holder);
             holder.applyCss();
             lineHeight = probe.getLayoutBounds().getHeight();
+            face = probe.getFont();
+            probe.setText("mmmmmmmmmm");
+            letter = probe.getLayoutBounds().getWidth() / 10;
             getChildren().remove(holder);
         }
-        long lines = 1 + text.chars().filter(c -> c == '\n').count();
-        double line = editorLine > 0 ? editorLine : lineHeight > 0 ? Math.ceil(lineHeight) + 1 : 18;
-        double height = Math.ceil(lines * line) + 2 * PAD + SLACK;
+        rows = rows();
+        double line = line();
+        int count = 0;
+        for (int each : rows) {
+            count += each;
+        }
+        double height = Math.ceil(count * line) + 2 * PAD + SLACK;
         if (!getChildren().isEmpty() && getChildren().get(0) instanceof TextFlow flow && lineHeight > 0) {
             flow.setLineSpacing(Math.max(0, line - lineHeight));
         }
+        markTurns();
         if (getPrefHeight() != height) {
             setMinHeight(height);
             setPrefHeight(height);
             setMaxHeight(height);
+        }
+    }
+
+    /** How many rows each line of the text takes at the present width; only long ones are measured. */
+    private int[] rows() {
+        String[] lines = text.split("\n", -1);
+        int[] each = new int[lines.length];
+        double room = getWidth() - 2 * SIDE;
+        Arrays.fill(each, 1);
+        for (int i = 0; i < lines.length && letter > 0 && room > 40; i++) {
+            if (lines[i].length() * letter > room - 1) {
+                Text probe = new Text(lines[i]);
+                probe.setFont(face);
+                probe.setWrappingWidth(room);
+                each[i] = Math.max(1, (int) Math.round(probe.getLayoutBounds().getHeight() / lineHeight));
+            }
+        }
+        return each;
+    }
+
+    /** A mark in the edge before each row that goes on with the line above it. */
+    private void markTurns() {
+        turns.getChildren().clear();
+        int row = 0;
+        for (int each : rows) {
+            for (int k = 1; k < each; k++) {
+                Text mark = new Text("\u21b3");
+                mark.getStyleClass().add("turn-mark");
+                mark.setX(2);
+                mark.setY(PAD + (row + k) * line() + line() * 0.75);
+                turns.getChildren().add(mark);
+            }
+            row += each;
         }
     }
 }

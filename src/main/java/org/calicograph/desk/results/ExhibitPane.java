@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.function.Predicate;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.layout.VBox;
@@ -13,17 +14,24 @@ import org.calicograph.session.Sketch;
 import org.calicograph.wire.PixelFrame;
 
 /** What a cell's value looks like. A picture that takes another's place keeps its frame, its zoom and the keyboard. */
-public final class ExhibitPane extends VBox {
+public class ExhibitPane extends VBox {
 
     private static final int MOST_LETTERS = 20_000;
 
     private final Consumer<String> onPoint;
+    private final Predicate<Exhibit> only;
     private Exhibit exhibit = Exhibit.NOTHING;
 
     /** @param onPoint told what is under the pointer */
     public ExhibitPane(Consumer<String> onPoint) {
+        this(onPoint, part -> true);
+    }
+
+    /** @param only which parts of an exhibit are shown here */
+    public ExhibitPane(Consumer<String> onPoint, Predicate<Exhibit> only) {
         super(12);
         this.onPoint = onPoint;
+        this.only = only;
         getStyleClass().add("exhibit");
     }
 
@@ -35,8 +43,8 @@ public final class ExhibitPane extends VBox {
         if (next.equals(exhibit)) {
             return;
         }
-        List<Exhibit> parts = flat(next);
-        List<Exhibit> before = flat(exhibit);
+        List<Exhibit> parts = parts(next);
+        List<Exhibit> before = parts(exhibit);
         boolean alike = alike(parts, before);
         exhibit = next;
         if (!alike) {
@@ -64,8 +72,8 @@ public final class ExhibitPane extends VBox {
 
     /** Shows a sketch of what will follow, unless that has another form than what is shown. */
     public void sketch(Sketch sketch) {
-        List<Exhibit> parts = flat(sketch.rest());
-        List<Exhibit> before = flat(exhibit);
+        List<Exhibit> parts = parts(sketch.rest());
+        List<Exhibit> before = parts(exhibit);
         if (!alike(parts, before)) {
             return;
         }
@@ -86,13 +94,18 @@ public final class ExhibitPane extends VBox {
         int pictures = 0;
         for (Node child : getChildren()) {
             if (child instanceof Framed framed) {
-                framed.view.easel(cell, pictures++).ifPresent(easels::add);
+                framed.view().easel(cell, pictures++).ifPresent(easels::add);
             }
         }
         return easels.size() == pictures ? easels : List.of();
     }
 
-    private static List<Exhibit> flat(Exhibit exhibit) {
+    private List<Exhibit> parts(Exhibit whole) {
+        return flat(whole).stream().filter(only).toList();
+    }
+
+    /** The parts of an exhibit, one after another, none of them several. */
+    public static List<Exhibit> flat(Exhibit exhibit) {
         if (exhibit instanceof Exhibit.Several several) {
             List<Exhibit> all = new ArrayList<>();
             several.parts().forEach(p -> all.addAll(flat(p)));
@@ -110,9 +123,14 @@ public final class ExhibitPane extends VBox {
         return flat(exhibit).stream().filter(part -> part instanceof Exhibit.Drawn).map(part -> ((Exhibit.Drawn) part).picture()).findFirst();
     }
 
+    /** A picture has got a frame. */
+    void made(Framed framed) { }
+
     private Node node(Exhibit part) {
         if (part instanceof Exhibit.Drawn drawn) {
-            return new Framed(drawn, onPoint);
+            Framed framed = new Framed(drawn, onPoint);
+            made(framed);
+            return framed;
         } else if (part instanceof Exhibit.Tabled tabled) {
             return new TableGrid(tabled.table());
         } else if (part instanceof Exhibit.Words words) {
@@ -130,43 +148,5 @@ public final class ExhibitPane extends VBox {
         label.setMinHeight(USE_PREF_SIZE);
         label.getStyleClass().add("words");
         return label;
-    }
-
-    /** A picture with its caption. */
-    private static final class Framed extends VBox {
-        private final PictureView view;
-        private final Label caption = new Label();
-
-        Framed(Exhibit.Drawn drawn, Consumer<String> onPoint) {
-            super(4);
-            view = new PictureView(drawn.picture(), drawn.caption());
-            view.onPoint(onPoint);
-            caption.getStyleClass().add("caption");
-            caption.setWrapText(true);
-            caption.setMinHeight(USE_PREF_SIZE);
-            getChildren().add(view);
-            caption(drawn.caption());
-        }
-
-        void show(Exhibit.Drawn drawn) {
-            view.show(drawn.picture(), drawn.caption());
-            caption(drawn.caption());
-        }
-
-        void sketch(Sketch.Painting painting, String words) {
-            view.sketch(painting, words);
-            caption(words);
-        }
-
-        private void caption(String text) {
-            if (text.equals(caption.getText()) && getChildren().contains(caption) != text.isBlank()) {
-                return;
-            }
-            caption.setText(text);
-            getChildren().remove(caption);
-            if (!text.isBlank()) {
-                getChildren().add(caption);
-            }
-        }
     }
 }

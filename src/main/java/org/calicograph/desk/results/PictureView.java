@@ -6,6 +6,9 @@ import java.util.function.Consumer;
 import javafx.animation.PauseTransition;
 import javafx.application.Platform;
 import javafx.scene.AccessibleRole;
+import javafx.scene.Cursor;
+import javafx.scene.effect.BoxBlur;
+import javafx.scene.effect.ColorAdjust;
 import javafx.scene.image.ImageView;
 import javafx.scene.image.PixelBuffer;
 import javafx.scene.image.PixelFormat;
@@ -20,23 +23,25 @@ import org.calicograph.drawing.Picture;
 import org.calicograph.drawing.View;
 import org.calicograph.colour.Colour;
 import org.calicograph.geometry.Box;
-import org.calicograph.geometry.Point;
 import org.calicograph.session.Sketch;
 import org.calicograph.wire.PixelFrame;
 
 /**
- * A picture in a frame. The wheel with Ctrl, or + and -, zooms; dragging or the arrow keys pan; 0 or a
- * double click shows it whole again. The part under the pointer is told.
+ * A picture in a frame. The wheel with Ctrl, or + and -, steps nearer and back; dragging or the arrow keys move it;
+ * 0 or a double click shows it whole again. The part under the pointer is told, and so is one that is pressed.
+ * With the tape out, dragging measures; squinting leaves only light and dark.
  */
 public final class PictureView extends Region {
 
-    /** The paper that pictures lie on by day, where it goes to the frame's edge, and by night. */
+    /** The paper that pictures lie on by day and by night. */
     private static final Colour PAPER = Colour.hex("#fffefb");
     private static final Colour DIM_PAPER = Colour.hex("#e4dfd4");
+    /** How far a hand may stray, in pixels, and still press and not drag. */
+    private static final double STILL = 3;
     private static final double TALLEST = 460;
     private static final double STEP = 40;
     /** The frame around the pixels, which shows who has the keyboard. */
-    private static final double EDGE = 2;
+    public static final double EDGE = 2;
 
     private final ImageView image = new ImageView();
     private final Painter painter = new Painter();
@@ -46,8 +51,14 @@ public final class PictureView extends Region {
     private Optional<PartFinder> parts = Optional.empty();
     private Optional<View> chosen = Optional.empty();
     private Consumer<String> onPoint = words -> { };
+    private Consumer<String> onPick = title -> { };
+    private Runnable onView = () -> { };
+    private Runnable onTwice = this::whole;
+    private final Tape measure = new Tape();
+    private boolean tape;
     private double grabX;
     private double grabY;
+    private boolean strayed;
     private long asked;
     private long shown;
     /** True while what is shown is painted from a picture that isn't here yet. */
@@ -57,7 +68,7 @@ public final class PictureView extends Region {
         this.picture = picture;
         this.box = picture.bounds();
         getStyleClass().add("picture");
-        getChildren().add(image);
+        getChildren().addAll(image, measure);
         image.relocate(EDGE, EDGE);
         image.setManaged(false);
         image.setPreserveRatio(false);
@@ -71,6 +82,7 @@ public final class PictureView extends Region {
         addEventHandler(ScrollEvent.SCROLL, this::scrolled);
         addEventHandler(MouseEvent.MOUSE_PRESSED, this::pressed);
         addEventHandler(MouseEvent.MOUSE_DRAGGED, this::dragged);
+        addEventHandler(MouseEvent.MOUSE_RELEASED, this::released);
         addEventHandler(MouseEvent.MOUSE_MOVED, this::pointed);
         addEventHandler(MouseEvent.MOUSE_EXITED, e -> onPoint.accept(""));
         addEventHandler(KeyEvent.KEY_PRESSED, this::key);
@@ -88,6 +100,37 @@ public final class PictureView extends Region {
     /** Told what is under the pointer; empty for nothing. */
     public void onPoint(Consumer<String> listener) {
         onPoint = listener;
+    }
+
+    /** Told the title of a part that is pressed. */
+    public void onPick(Consumer<String> listener) {
+        onPick = listener;
+    }
+
+    /** Told whenever the picture lies otherwise in its frame. */
+    public void onView(Runnable listener) {
+        onView = listener;
+    }
+
+    /** What a double click does instead of showing the whole picture. */
+    public void onTwice(Runnable deed) {
+        onTwice = deed;
+    }
+
+    /** Takes the tape out, or puts it away: with it, dragging measures. */
+    public void tape(boolean out) {
+        tape = out;
+        measure.clear();
+        setCursor(out ? Cursor.CROSSHAIR : null);
+    }
+
+    /** Shows light and dark alone, as one sees them with eyes half shut. */
+    public void squint(boolean on) {
+        ColorAdjust grey = new ColorAdjust();
+        grey.setSaturation(-1);
+        BoxBlur blur = new BoxBlur(5, 5, 1);
+        blur.setInput(grey);
+        image.setEffect(on ? blur : null);
     }
 
     /** Another picture in the same frame: plain at once, smoothed when no newer one follows; one that was sketched is smoothed at once. */
@@ -128,7 +171,7 @@ public final class PictureView extends Region {
         int w = (int) Math.round(across() * density);
         int h = (int) Math.round(down() * density);
         Colour ground = ground();
-        Colour paper = ground.equals(PAPER) ? PAPER : DIM_PAPER;
+        Colour paper = ground.value() > 50 ? PAPER : DIM_PAPER;
         return w < 2 || h < 2 ? Optional.empty() : Optional.of(new PixelFrame(cell, part, w, h, density, chosen, ground, paper));
     }
 
@@ -155,6 +198,11 @@ public final class PictureView extends Region {
 
     public Picture picture() {
         return picture;
+    }
+
+    /** The bounds of what is shown, in inches. */
+    public Box box() {
+        return box;
     }
 
     /** How large the picture is shown. */
@@ -189,7 +237,8 @@ public final class PictureView extends Region {
         return javafx.geometry.Orientation.HORIZONTAL;
     }
 
-    private View view() {
+    /** How the picture lies in its frame. */
+    public View view() {
         return chosen.orElseGet(() -> View.fitting(box, across(), down()));
     }
 
@@ -199,11 +248,13 @@ public final class PictureView extends Region {
     }
 
     private void quick() {
+        measure.clear();
         paint(false);
         settle.playFromStart();
     }
 
     private void paint(boolean smooth) {
+        onView.run();
         Optional<PixelFrame> easel = easel("", 0);
         if (sketched || easel.isEmpty()) {
             return;
@@ -235,29 +286,52 @@ public final class PictureView extends Region {
         requestFocus();
         grabX = event.getX();
         grabY = event.getY();
-        if (event.getClickCount() == 2) {
-            whole();
+        strayed = false;
+        if (tape) {
+            measure.clear();
+        } else if (event.getClickCount() == 2) {
+            strayed = true;
+            onTwice.run();
         }
-        // The column would take the keyboard.
+        // Whatever lies behind would take the keyboard.
         event.consume();
     }
 
     private void dragged(MouseEvent event) {
-        look(view().moved(event.getX() - grabX, event.getY() - grabY));
-        grabX = event.getX();
-        grabY = event.getY();
+        strayed |= Math.hypot(event.getX() - grabX, event.getY() - grabY) > STILL;
+        if (tape) {
+            onPoint.accept(measure.stretch(grabX, grabY, event.getX(), event.getY(), view().scale()));
+        } else if (strayed) {
+            look(view().moved(event.getX() - grabX, event.getY() - grabY));
+            grabX = event.getX();
+            grabY = event.getY();
+        }
+        event.consume();
+    }
+
+    private void released(MouseEvent event) {
+        if (!strayed && !tape && !sketched && event.isStillSincePress()) {
+            part(event).ifPresent(onPick);
+        }
         event.consume();
     }
 
     private void pointed(MouseEvent event) {
-        if (sketched) {
-            return;
+        if (!sketched && measure.isEmpty()) {
+            onPoint.accept(part(event).orElse(""));
         }
+    }
+
+    private Optional<String> part(MouseEvent event) {
         if (parts.isEmpty()) {
             parts = Optional.of(PartFinder.of(picture));
         }
-        Point p = view().toInches(event.getX() - EDGE, event.getY() - EDGE);
-        onPoint.accept(parts.get().at(p).map(Picture.Label::title).orElse(""));
+        return parts.get().at(view().toInches(event.getX() - EDGE, event.getY() - EDGE)).map(Picture.Label::title);
+    }
+
+    /** A step nearer for a factor above 1, a step back for one below; the middle stays where it is. */
+    public void step(double factor) {
+        look(view().zoomed(factor, across() / 2, down() / 2));
     }
 
     /** The whole picture again. */
@@ -270,11 +344,9 @@ public final class PictureView extends Region {
         if (event.isShortcutDown() || event.isAltDown()) {
             return;
         }
-        double cx = across() / 2;
-        double cy = down() / 2;
         switch (event.getCode()) {
-            case PLUS, EQUALS, ADD -> look(view().zoomed(1.25, cx, cy));
-            case MINUS, SUBTRACT -> look(view().zoomed(0.8, cx, cy));
+            case PLUS, EQUALS, ADD -> step(1.25);
+            case MINUS, SUBTRACT -> step(0.8);
             case LEFT -> look(view().moved(STEP, 0));
             case RIGHT -> look(view().moved(-STEP, 0));
             case UP -> look(view().moved(0, STEP));

@@ -1,0 +1,42 @@
+package org.calicograph.session;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.calicograph.drawing.Paper;
+import org.calicograph.notebook.Cell;
+import org.calicograph.notebook.Notebook;
+
+/** The cell that makes a booklet or a handout of what a notebook names; it stands behind the notebook's own cells. */
+public final class BookletCell {
+
+    /** No cell of a notebook may have this name. */
+    public static final String ID = "_the-booklet";
+
+    private static final Pattern NAMED = Pattern.compile("\\b(?:Quilt|Patchwork|Assembly|Booklet|Draft|Handout|var)\\s+([A-Za-z_]\\w*)\\s*=");
+
+    private BookletCell() { }
+
+    /** @param kind {@code Booklet} or {@code Handout} */
+    public static CellSource of(String kind, String name, Paper paper) {
+        return new CellSource(ID, "org.calicograph.book." + kind + ".ofAny(" + name + ").on(org.calicograph.drawing.Paper."
+                + paper.name().toUpperCase(Locale.ROOT) + ")");
+    }
+
+    /** The names that cells give to values that may be quilts, the last first. */
+    public static List<String> names(Notebook notebook) {
+        List<String> names = new ArrayList<>();
+        for (Cell cell : notebook.cells()) {
+            if (cell instanceof Cell.Code code) {
+                Matcher m = NAMED.matcher(code.text());
+                while (m.find()) {
+                    names.remove(m.group(1));
+                    names.add(0, m.group(1));
+                }
+            }
+        }
+        return names;
+    }
+}
