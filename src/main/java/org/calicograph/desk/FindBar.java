@@ -25,8 +25,8 @@ final class FindBar extends HBox {
         getStyleClass().add("finding");
         setAlignment(Pos.CENTER_LEFT);
         words.setId("find");
-        words.setPromptText("Find in the study");
-        words.setAccessibleText("Words to find in the study");
+        words.setPromptText("Find in the book");
+        words.setAccessibleText("Words to find in the book");
         words.setPrefColumnCount(24);
         told.setId("found");
         told.setMinWidth(USE_PREF_SIZE);

@@ -49,8 +49,8 @@ final class Papers {
         void recent();
     }
 
-    private static final String TRUST = "This study was not written here. What you see are the results saved in it; none of its code has run."
-            + " Code in a study can do whatever you can do on this computer, so draw it only if you know where it comes from.";
+    private static final String TRUST = "This notebook was not written here. What you see was saved in it; none of its working lines have run."
+            + " Working lines can do whatever you can do on this computer, so draw them only if you know where they come from.";
 
     private final Table table;
     private final NoticeBar notices;
@@ -138,7 +138,7 @@ final class Papers {
 
     /** Asks whether this study's code may run. */
     void askTrust() {
-        notices.say("trust", TRUST, deeds("Trust and draw", this::trustIt, "Only look", () -> { }));
+        notices.say("trust", TRUST, deeds("I know it: draw", this::trustIt, "Only look", () -> { }));
     }
 
     /** The person says that this study's code may run. */
@@ -157,7 +157,7 @@ final class Papers {
     }
 
     private void offerLeft(Recovery place) {
-        place.find().ifPresent(left -> notices.say("left", "The desk was closed before this study was saved. The unsaved work is still here.",
+        place.find().ifPresent(left -> notices.say("left", "The desk was closed before this notebook was saved. The unsaved work is still here.",
                 deeds("Take it up", () -> takeUp(left), "Throw it away", left::discard)));
     }
 
@@ -282,7 +282,7 @@ final class Papers {
             then.run();
         });
         deeds.put("Stay", () -> { });
-        notices.say("leave", "The study has changes that are not saved.", deeds);
+        notices.say("leave", "The notebook has changes that are not saved.", deeds);
     }
 
     void close() {

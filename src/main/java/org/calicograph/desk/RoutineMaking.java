@@ -33,9 +33,9 @@ final class RoutineMaking {
     void begin() {
         Optional<String> cell = window.study().chosen().filter(id -> window.study().notebook().cell(id).orElseThrow() instanceof Cell.Code);
         if (cell.isEmpty()) {
-            say("Select a method or class in a code cell.");
+            say("Select a method or class in working lines.");
         } else if (window.papers().path().isEmpty()) {
-            say("Save the study first: its own routines are kept in the folder stdlib beside its file.");
+            say("Save the notebook first: its own routines are kept in the folder stdlib beside its file.");
         } else if (window.drawing().may()) {
             String selected = window.pane().map(p -> p.selected()).orElse("");
             String text = selected.isBlank() ? window.study().notebook().cell(cell.get()).orElseThrow().text() : selected;
@@ -51,7 +51,7 @@ final class RoutineMaking {
 
     private void look(String cell, String text, List<CellScan> scans) {
         if (scans.isEmpty()) {
-            say("The kernel is not ready yet; try again in a moment.");
+            say("Nothing can be drawn yet; try again in a moment.");
             return;
         }
         Map<String, String> declared = new HashMap<>();
@@ -76,7 +76,7 @@ final class RoutineMaking {
             OwnRoutine.requireName(name);
             for (Path each : window.sessionOptions().stdlib()) {
                 if (Files.exists(each.resolve(file.getFileName()))) {
-                    throw new IllegalArgumentException("There is a '" + name + "' in the library already, in " + each + "; choose another name.");
+                    throw new IllegalArgumentException("There is a '" + name + "' on the shelf already, in " + each + "; choose another name.");
                 }
             }
             Notebook next = without(cell, routine, name);
@@ -101,7 +101,7 @@ final class RoutineMaking {
                 if (each.id().equals(cell)) {
                     int at = text.indexOf(routine.text());
                     if (at < 0) {
-                        throw new IllegalArgumentException("The cell " + cell + " has another text by now; select '" + routine.name() + "' again.");
+                        throw new IllegalArgumentException("The passage " + cell + " has another text by now; select '" + routine.name() + "' again.");
                     }
                     text = (text.substring(0, at).stripTrailing() + "\n" + text.substring(at + routine.text().length()).stripLeading()).strip();
                 }
@@ -120,7 +120,7 @@ final class RoutineMaking {
         onTrial = Optional.empty();
         Optional<Catalogue.Broken> bad = broken.stream().filter(b -> Path.of(b.file()).getFileName().equals(file.getFileName())).findFirst();
         if (bad.isEmpty()) {
-            say("The routine stands in " + file + ". Undo puts the method back into the cell; the file stays.");
+            say("The routine stands in " + file + ". Undo puts the method back into the book; the file stays.");
             return;
         }
         try {

@@ -94,7 +94,7 @@ public sealed interface Failure {
     record OutOfMemory(int heapMegabytes) implements Failure {
         @Override
         public String message() {
-            return "This cell needed more than the kernel's " + heapMegabytes + " MB of memory. Let it hold less, or give the kernel more.";
+            return "This needed more than " + heapMegabytes + " MB of memory. Let it hold less, or give it more with --heap.";
         }
     }
 
@@ -117,7 +117,7 @@ public sealed interface Failure {
     record ExitedKernel(int code) implements Failure {
         @Override
         public String message() {
-            return "This cell ended its kernel with System.exit(" + code + "). Take the call out; a new kernel has been started.";
+            return "This ended the drawing with System.exit(" + code + "). Take the call out; nothing else is lost.";
         }
     }
 
@@ -125,7 +125,7 @@ public sealed interface Failure {
     record KernelDied(String how) implements Failure {
         @Override
         public String message() {
-            return "The kernel ended while this cell was at work: " + how + ". Draw the cell again for a new kernel.";
+            return "The drawing ended by itself while this was at work: " + how + ". Draw it again.";
         }
     }
 

@@ -45,7 +45,7 @@ class DeskAtHandTest {
             evening.keys(KeyCode.CONTROL, KeyCode.SHIFT, KeyCode.U);
             evening.until("the table is metric, the exact value beside", () -> entry(evening, "a1").equals("7.94 cm (3 1/8 in)"));
             assertThat(typed(evening, "dial-width")).isEqualTo("7.94 cm");
-            assertThat(evening.words("cell-a1")).contains("exactly 3 1/8 in");
+            assertThat(evening.words("tray")).contains("exactly 3 1/8 in");
             assertThat(evening.window.study().notebook().dials()).isEmpty();
 
             evening.robot.clickOn("#dial-width");
@@ -56,7 +56,7 @@ class DeskAtHandTest {
             evening.keys(KeyCode.CONTROL, KeyCode.A);
             evening.robot.write("50");
             evening.keys(KeyCode.ENTER);
-            evening.until("the range is metric too", () -> evening.words("cell-a1").contains("from 5.08 cm to 30.48 cm"));
+            evening.until("the range is metric too", () -> evening.words("tray").contains("from 5.08 cm to 30.48 cm"));
             assertThat(new org.calicograph.desk.opened.Preferences(folder.resolve("own")).lengths()).isEqualTo(org.calicograph.measure.Length.System.METRIC);
         }
     }
@@ -130,7 +130,7 @@ class DeskAtHandTest {
             evening.untilDrawn("a2");
             evening.write("a2");
             evening.keys(KeyCode.CONTROL, KeyCode.SHIFT, KeyCode.R);
-            evening.until("it is said", () -> evening.words("notice-routine").contains("'tide' of cell a1"));
+            evening.until("it is said", () -> evening.words("notice-routine").contains("'tide' of passage a1"));
             assertThat(evening.words("notice-routine")).contains("as a parameter");
             assertThat(folder.resolve("stdlib")).doesNotExist();
         }

@@ -60,9 +60,8 @@ class DeskByHandTest {
             evening.robot.write("int six = 6;");
             evening.keys(KeyCode.ENTER);
             evening.robot.write("six * 7");
-            evening.keys(KeyCode.CONTROL, KeyCode.ENTER);
-            evening.untilDrawn(id);
-            assertThat(shown(evening, id)).isEqualTo("42");
+            evening.until("it is drawn once the hand rests", () -> shown(evening, id).equals("42"));
+            assertThat(evening.words("cell-" + id)).contains("42");
             assertThat(evening.words("saved")).contains("unsaved");
             Path safe = folder.resolve(".study.json." + ProcessHandle.current().pid() + ".unsaved");
             evening.until("it is kept safe beside the file", () -> Files.exists(safe));
@@ -89,7 +88,6 @@ class DeskByHandTest {
 
             evening.keys(KeyCode.CONTROL, KeyCode.A);
             evening.robot.write("int six = 6; int seven = six + 1; seven");
-            evening.keys(KeyCode.CONTROL, KeyCode.ENTER);
             evening.untilDrawn("a1");
             assertThat(shown(evening, "a1")).isEqualTo("7");
             assertThat(evening.underlined("a1")).isEmpty();
@@ -107,6 +105,7 @@ class DeskByHandTest {
             evening.until("the misspelt name is underlined", () -> evening.underlined("a2").equals("tidde"));
             assertThat(evening.words("trouble-a2")).contains("Did you mean tide?").contains("line 1, column 11");
             assertThat(evening.state("a2")).isInstanceOf(CellState.Stale.class);
+            assertThat(evening.pin("a2")).contains("from before the last change");
             evening.keys(KeyCode.LEFT);
             evening.robot.write(" ");
             assertThat(evening.underlined("a2")).isEqualTo("tidde");
@@ -114,7 +113,7 @@ class DeskByHandTest {
             evening.keys(KeyCode.CONTROL, KeyCode.A);
             evening.robot.write("int ebb = tide + 1;");
             evening.until("it is mended", () -> evening.underlined("a2").isEmpty() && evening.words("trouble-a2").isEmpty());
-            assertThat(evening.state("a2")).isInstanceOf(CellState.Stale.class);
+            evening.untilDrawn("a2");
         }
     }
 
@@ -131,7 +130,7 @@ class DeskByHandTest {
             evening.keys(KeyCode.CONTROL, KeyCode.A);
             evening.robot.write("99");
             evening.keys(KeyCode.ENTER);
-            evening.until("a value out of range is refused in words", () -> evening.words("cell-a1").contains("from 5 to 16"));
+            evening.until("a value out of range is refused in words", () -> evening.words("tray").contains("from 5 to 16"));
             evening.keys(KeyCode.CONTROL, KeyCode.A);
             evening.robot.write("12");
             evening.keys(KeyCode.ENTER);
@@ -150,12 +149,12 @@ class DeskByHandTest {
             evening.write("a2");
             evening.keys(KeyCode.CONTROL, KeyCode.A);
             evening.robot.write("while (true) { }");
-            evening.keys(KeyCode.CONTROL, KeyCode.ENTER);
+            evening.drawNow();
             evening.until("it is being drawn", () -> evening.state("a2") instanceof CellState.Drawing);
-            evening.until("it says so", () -> evening.words("standing-a2").contains("drawing"));
+            evening.until("it says so", () -> evening.pin("a2").contains("is being drawn"));
             evening.keys(KeyCode.ESCAPE);
             evening.untilFailed("a2");
-            assertThat(evening.words("trouble-a2")).contains("Stopped");
+            assertThat(evening.words("trouble-a2")).contains("Held");
             assertThat(shown(evening, "a1")).isEqualTo("before");
         }
     }
@@ -172,10 +171,9 @@ class DeskByHandTest {
             assertThat(evening.words("notice-kernel")).contains("Nothing of what you wrote is lost").contains("Start again");
             assertThat(shown(evening, "a2")).isEqualTo("6");
             evening.robot.clickOn("Start again");
-            evening.until("another kernel is ready", () -> evening.words("kernel").contains("ready"));
+            evening.until("another kernel is ready", () -> evening.words("ready").strip().equals("ready"));
             evening.write("a2");
             evening.robot.write("0");
-            evening.keys(KeyCode.CONTROL, KeyCode.ENTER);
             evening.until("it draws what it needs too", () -> shown(evening, "a2").equals("15"));
         }
     }
@@ -188,13 +186,14 @@ class DeskByHandTest {
         NotebookFile.save(Notebook.titled("A gift", code).withResult("a1",
                 org.calicograph.notebook.Saved.shown("k", Exhibit.words("as it was"), "")), file);
         try (Evening evening = Evening.with(own(), file)) {
-            assertThat(evening.words("cell-a1")).contains("as it was").contains("as saved");
-            assertThat(evening.words("notice-trust")).contains("none of its code has run");
+            assertThat(evening.words("cell-a1")).contains("as it was");
+            assertThat(evening.pin("a1")).contains("as saved");
+            assertThat(evening.words("notice-trust")).contains("none of its working lines have run");
             evening.write("a1");
-            evening.keys(KeyCode.CONTROL, KeyCode.SHIFT, KeyCode.ENTER);
-            assertThat(evening.words("kernel")).contains("no kernel");
+            evening.keys(KeyCode.SHIFT, KeyCode.F8);
+            assertThat(evening.words("ready")).contains("nothing is drawn");
             assertThat(trace).doesNotExist();
-            evening.robot.clickOn("Trust and draw");
+            evening.robot.clickOn("I know it: draw");
             evening.untilDrawn("a1");
             assertThat(shown(evening, "a1")).isEqualTo("fresh");
             assertThat(trace).exists();
@@ -260,7 +259,7 @@ class DeskByHandTest {
     @Test
     void ways_to_go_on_are_offered_and_taken_by_keys() throws Exception {
         try (Evening evening = trusted(Cell.prose("p1", "Words."), Cell.code("a1", "int anchorage = 3;\nanch"))) {
-            evening.until("the kernel is ready", () -> evening.words("kernel").contains("ready"));
+            evening.until("it can be asked", () -> evening.words("ready").strip().equals("ready"));
             evening.write("a1");
             evening.keys(KeyCode.CONTROL, KeyCode.SPACE);
             evening.until("they are offered", () -> suggestions().contains("anchorage"));
@@ -301,7 +300,7 @@ class DeskByHandTest {
             evening.until("five pictures are there", () -> evening.scene().getRoot().lookupAll(".tile .picture").size() == 5);
             evening.robot.clickOn("points 13");
             evening.until("its values are the study's", () -> "13".equals(evening.window.study().notebook().dialTexts().get("points")));
-            evening.until("the study is back", () -> evening.scene().lookup("#cell-a1") != null);
+            evening.until("the wall is back", () -> evening.scene().lookup("#wall") != null);
             evening.keys(KeyCode.CONTROL, KeyCode.Z);
             evening.until("undo takes it back", () -> evening.window.study().notebook().dials().isEmpty());
         }

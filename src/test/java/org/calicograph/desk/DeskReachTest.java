@@ -54,7 +54,7 @@ class DeskReachTest {
             named(evening, "the keys");
             assertThat(evening.words("keys")).contains(actions.stream().map(a -> a.name().replace("\u2026", "")).toList());
             evening.keys(KeyCode.ESCAPE);
-            evening.until("the study is back", () -> evening.scene().lookup("#cell-a1") != null);
+            evening.until("the book is back", () -> evening.scene().lookup("#cell-a1") != null);
         }
     }
 

@@ -151,10 +151,19 @@ final class Evening implements AutoCloseable {
         });
     }
 
+    /** The passage's picture on the wall, hung large for it. */
     Optional<org.calicograph.desk.results.PictureView> picture(String cell) {
-        Node pane = scene().lookup("#cell-" + cell);
-        Node node = pane == null ? null : pane.lookup(".picture");
-        return node instanceof org.calicograph.desk.results.PictureView view ? Optional.of(view) : Optional.empty();
+        window.wall().choose(cell);
+        return window.wall().hung().equals(Optional.of(cell)) ? window.wall().meant() : Optional.empty();
+    }
+
+    /** What a passage's pin says. */
+    String pin(String cell) {
+        return onFx(() -> scene().lookup("#pin-" + cell) instanceof javafx.scene.control.Label pin ? pin.getAccessibleText() : "");
+    }
+
+    void drawNow() {
+        robot.push(KeyCode.F8);
     }
 
     void keys(KeyCode... keys) {

@@ -80,7 +80,7 @@ public final class LessonPage extends BorderPane {
         where.getStyleClass().add("lesson-title");
         where.setMaxWidth(Double.MAX_VALUE);
         HBox.setHgrow(where, Priority.ALWAYS);
-        HBox head = new HBox(10, where, first, before, next, last, button("Back to the study", "Back to the study (Escape)", study::back));
+        HBox head = new HBox(10, where, first, before, next, last, button("Back to the book", "Back to the book (Escape)", study::back));
         head.setAlignment(Pos.CENTER_LEFT);
         head.getStyleClass().add("sheet-head");
         middle.setAlignment(Pos.TOP_CENTER);
@@ -160,7 +160,7 @@ public final class LessonPage extends BorderPane {
         tell();
         controls.clear();
         if (stages.isEmpty()) {
-            middle.getChildren().setAll(Prose.words("There is nothing to see in this study yet. Go back and draw it.", "caption"));
+            middle.getChildren().setAll(Prose.words("There is nothing to see in this notebook yet. Go back and draw it.", "caption"));
             return;
         }
         Lesson.Stage stage = stages.get(at);

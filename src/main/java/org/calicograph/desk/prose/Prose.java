@@ -45,7 +45,7 @@ public final class Prose {
         VBox page = new VBox(10);
         page.getStyleClass().add("prose");
         if (markdown.isBlank()) {
-            Label empty = new Label("Write here what the study is about. Double-click, or press Enter.");
+            Label empty = new Label("Write here what the notebook is about. Double-click, or press Enter.");
             empty.getStyleClass().add("invitation");
             page.getChildren().add(empty);
         } else {

@@ -17,32 +17,32 @@ final class Repairs {
         } else if (failure instanceof Failure.TimedOut) {
             return "It took too long";
         } else if (failure instanceof Failure.Stopped) {
-            return "Stopped";
+            return "Held";
         } else if (failure instanceof Failure.OutOfMemory || failure instanceof Failure.TooDeep) {
             return "It needed too much";
         } else if (failure instanceof Failure.ExitedKernel || failure instanceof Failure.KernelDied) {
-            return "The kernel ended";
+            return "Drawing has ended by itself";
         } else if (failure instanceof Failure.Depends) {
-            return "It waits for another cell";
+            return "It waits for another passage";
         } else if (failure instanceof Failure.DeclaredTwice) {
             return "One name stands for two things";
         } else if (failure instanceof Failure.InCircle) {
-            return "Cells wait for each other";
+            return "Passages wait for each other";
         }
         return "A dial can't take its value";
     }
 
     static String next(Failure failure) {
         if (failure instanceof Failure.DoesNotCompile) {
-            return "Mend what is underlined, then draw the cell again with Ctrl+Enter.";
+            return "Mend what is underlined.";
         } else if (failure instanceof Failure.Threw || failure instanceof Failure.ShowFailed) {
-            return "Mend it and draw again with Ctrl+Enter. The other cells keep what they have.";
+            return "Mend it; the rest keeps what it has.";
         } else if (failure instanceof Failure.Stopped) {
-            return "Ctrl+Enter draws it again.";
+            return "F8 draws it now.";
         } else if (failure instanceof Failure.ExitedKernel || failure instanceof Failure.KernelDied) {
-            return "Nothing of what you wrote is lost. Drawing a cell starts another kernel and draws what the cell needs.";
+            return "Nothing of what you wrote is lost. F8 draws on.";
         } else if (failure instanceof Failure.DialRefused) {
-            return "Turn the dial to a value it takes, or give it a wider range in the code.";
+            return "Turn the dial to a value it takes, or give it a wider range in its line.";
         }
         return "";
     }

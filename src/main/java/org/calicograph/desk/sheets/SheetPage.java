@@ -62,10 +62,10 @@ public final class SheetPage extends BorderPane {
         draw.setId("draw-sheet");
         draw.getStyleClass().add("chief");
         draw.setOnAction(e -> draw());
-        Button back = new Button("Back to the study");
+        Button back = new Button("Back to the wall");
         back.setId("back");
         back.setOnAction(e -> leave());
-        FlowPane asked = new FlowPane(8, 8, new Label("Cell"), cell, new Label("over"), across, columns, new Label("and"), down, rows, draw, back);
+        FlowPane asked = new FlowPane(8, 8, new Label("Picture"), cell, new Label("over"), across, columns, new Label("and"), down, rows, draw, back);
         asked.setAlignment(Pos.CENTER_LEFT);
         Button keep = new Button("Keep");
         keep.setId("keep");
@@ -88,16 +88,16 @@ public final class SheetPage extends BorderPane {
             }
         });
         sheet.getChildren().setAll(words(dials.isEmpty()
-                ? "The study has no dials yet. Declare one in a code cell, such as int points = dial(\"points\", 5, 16, 8); and draw the cell."
-                : cell.getItems().isEmpty() ? "No cell shows a picture yet. Draw one first."
-                : "Choose a dial, and how many values of it to see. Pressing a picture takes its values into the study."));
+                ? "The book has no dials yet. Declare one in a working line, such as int points = dial(\"points\", 5, 16, 8);"
+                : cell.getItems().isEmpty() ? "Nothing hangs on the wall yet. Draw something first."
+                : "Choose a dial, and how many values of it to see. Pressing a picture takes its values into the book."));
         draw.setDisable(dials.isEmpty() || cell.getItems().isEmpty());
         showKept();
     }
 
     private void describe() {
         cell.setId("sheet-cell");
-        cell.setAccessibleText("Cell whose picture is varied");
+        cell.setAccessibleText("Picture that is varied");
         across.setId("sheet-across");
         across.setAccessibleText("Dial that changes from left to right");
         down.setId("sheet-down");

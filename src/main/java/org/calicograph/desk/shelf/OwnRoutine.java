@@ -53,9 +53,9 @@ public record OwnRoutine(String name, boolean method, String text, List<String> 
         uses.addAll(scan.writes());
         uses.remove(only.name());
         if (uses.contains("dial")) {
-            throw new IllegalArgumentException("'" + only.name() + "' declares a dial, which belongs to a cell; declare the dial there and pass its value as a parameter.");
+            throw new IllegalArgumentException("'" + only.name() + "' declares a dial, which belongs to the book; declare the dial there and pass its value as a parameter.");
         }
-        List<String> foreign = uses.stream().filter(declared::containsKey).map(n -> "'" + n + "' of cell " + declared.get(n)).toList();
+        List<String> foreign = uses.stream().filter(declared::containsKey).map(n -> "'" + n + "' of passage " + declared.get(n)).toList();
         if (!foreign.isEmpty()) {
             throw new IllegalArgumentException("'" + only.name() + "' uses " + String.join(", ", foreign) + ", which a routine can't see; pass "
                     + (foreign.size() == 1 ? "it as a parameter" : "them as parameters") + ", then make it a routine.");
@@ -89,7 +89,7 @@ public record OwnRoutine(String name, boolean method, String text, List<String> 
         if (!method) {
             return out.append(before).append("public ").append(rest).append('\n').toString();
         }
-        return out.append("/** A routine made in a study. */\npublic final class ").append(className).append(" {\n\n    private ").append(className)
+        return out.append("/** A routine made in a notebook. */\npublic final class ").append(className).append(" {\n\n    private ").append(className)
                 .append("() { }\n\n").append((before + "public static " + rest).indent(4)).append("}\n").toString();
     }
 

@@ -62,9 +62,9 @@ public final class ShelfPage extends BorderPane {
         getStyleClass().add("shelf-page");
         search.setId("shelf-search");
         search.setPromptText("Search: star, border, curve");
-        search.setAccessibleText("Search the standard library");
+        search.setAccessibleText("Search the shelf");
         HBox.setHgrow(search, Priority.ALWAYS);
-        Button back = new Button("Back to the study");
+        Button back = new Button("Back to the book");
         back.setOnAction(e -> study.back());
         HBox head = new HBox(10, search, back);
         head.getStyleClass().add("sheet-head");
@@ -72,7 +72,7 @@ public final class ShelfPage extends BorderPane {
         list.setPrefWidth(380);
         list.setFixedCellSize(Looks.SIDE / 2.0 + 12);
         list.setCellFactory(l -> new Row());
-        list.setAccessibleText("Classes of the standard library");
+        list.setAccessibleText("What is on the shelf");
         list.getSelectionModel().selectedItemProperty().addListener((all, before, now) -> {
             if (now != null) {
                 show(now);
@@ -106,7 +106,7 @@ public final class ShelfPage extends BorderPane {
         List<Catalogue.Entry> found = Routines.found(catalogue, words);
         list.getItems().setAll(found);
         if (found.isEmpty()) {
-            shown.getChildren().setAll(Prose.words(catalogue.entries().isEmpty() ? "The library can be read once the kernel is ready. Go back, and come again in a moment."
+            shown.getChildren().setAll(Prose.words(catalogue.entries().isEmpty() ? "The shelf can be read in a moment. Go back, and come again."
                     : "Nothing of that name. Try a shorter word.", "caption"));
         } else {
             list.getSelectionModel().selectFirst();
@@ -127,12 +127,12 @@ public final class ShelfPage extends BorderPane {
         for (String call : Routines.calls(entry)) {
             Button put = new Button(call);
             put.getStyleClass().add("quiet-button");
-            put.setAccessibleText("Put " + call + " into a new cell of the study");
+            put.setAccessibleText("Put " + call + " into the book");
             put.setOnAction(e -> study.put(call));
             calls.getChildren().add(put);
         }
         if (!calls.getChildren().isEmpty()) {
-            shown.getChildren().addAll(Prose.words("Put into a new cell:", "caption"), calls);
+            shown.getChildren().addAll(Prose.words("Put into the book:", "caption"), calls);
         }
         for (Catalogue.Routine routine : entry.methods()) {
             Label declaration = Prose.words(routine.declaration(), "shelf-routine");
@@ -153,8 +153,8 @@ public final class ShelfPage extends BorderPane {
             Label told = Prose.words("", "caption");
             own.setDisable(study.ownFolder().isEmpty());
             own.setOnAction(e -> keep(file.getFileName(), slot.text(), told::setText));
-            shown.getChildren().addAll(Prose.words("Source. What you change here is kept beside the study, and takes the place of the library's own"
-                    + (study.ownFolder().isEmpty() ? "; save the study first." : "."), "caption"), slot, own, told);
+            shown.getChildren().addAll(Prose.words("Source. What you change here is kept beside the notebook, and takes the place of the shelf's own"
+                    + (study.ownFolder().isEmpty() ? "; save the notebook first." : "."), "caption"), slot, own, told);
         } catch (IOException e) {
             shown.getChildren().add(Prose.words("Its source " + entry.file() + " can't be read.", "caption"));
         }
@@ -166,7 +166,7 @@ public final class ShelfPage extends BorderPane {
             Files.createDirectories(folder);
             Files.writeString(folder.resolve(name), text + "\n");
             study.reload();
-            tell.accept("Kept in " + folder.resolve(name) + ". The kernel has been started again with it.");
+            tell.accept("Kept in " + folder.resolve(name) + ". It is used from now on.");
         } catch (IOException e) {
             tell.accept("It can't be written to " + folder.resolve(name) + ": " + e.getMessage());
         }

@@ -42,7 +42,7 @@ class DeskShelfTest {
         OwnRoutine lamp = OwnRoutine.of(text, scan("lamp", "lamp(Length)", "Block", "Length", "NinePatch", "inches"), Map.of("navy", "a2"));
         assertThat(lamp.suggested()).isEqualTo("Lamp");
         assertThat(lamp.source("Lamps")).isEqualTo("package org.calicograph.stdlib;\n\nimport static org.calicograph.measure.Length.inches;\n"
-                + "import org.calicograph.measure.Length;\nimport org.calicograph.patchwork.Block;\n\n/** A routine made in a study. */\n"
+                + "import org.calicograph.measure.Length;\nimport org.calicograph.patchwork.Block;\n\n/** A routine made in a notebook. */\n"
                 + "public final class Lamps {\n\n    private Lamps() { }\n\n    /** A lamp. */\n    public static Block lamp(Length side) {\n"
                 + "        return NinePatch.block(side.plus(inches(1)));\n    }\n}\n");
     }
