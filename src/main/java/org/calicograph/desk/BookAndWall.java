@@ -1,6 +1,7 @@
 package org.calicograph.desk;
 
 import java.util.function.Consumer;
+import java.util.function.Function;
 import java.util.function.Supplier;
 import javafx.geometry.Orientation;
 import javafx.scene.Node;
@@ -34,6 +35,7 @@ final class BookAndWall extends StackPane {
         getStyleClass().add("book-and-wall");
         left.getChildren().setAll(book);
         right.getChildren().setAll(wall);
+        right.getStyleClass().add("wall");
         left.setMinSize(260, 160);
         right.setMinSize(280, 180);
         getChildren().setAll(seam);
@@ -86,10 +88,15 @@ final class BookAndWall extends StackPane {
         show(right, page.get());
     }
 
-    /** Shows a page in the place of both. */
-    void overBoth(Supplier<Node> page) {
+    /** Shows one page in the book's place, and what belongs to it in the wall's. */
+    <T extends Node> void overBoth(Supplier<T> page, Function<T, Node> figure) {
         clear();
-        show(this, page.get());
+        if (alone) {
+            turnAlone();
+        }
+        T shown = page.get();
+        right.getChildren().setAll(figure.apply(shown));
+        show(left, shown);
     }
 
     private static void show(StackPane place, Node page) {
@@ -100,16 +107,13 @@ final class BookAndWall extends StackPane {
     /** Book and wall again. */
     void clear() {
         leave.accept(page());
-        getChildren().setAll(seam);
         left.getChildren().setAll(book);
         right.getChildren().setAll(wall);
     }
 
     /** The page that is in somebody's place, or the book. */
     Node page() {
-        if (getChildren().get(0) != seam) {
-            return getChildren().get(0);
-        }
-        return right.getChildren().get(0) != wall ? right.getChildren().get(0) : left.getChildren().get(0);
+        Node inBook = left.getChildren().get(0);
+        return inBook == book && right.getChildren().get(0) != wall ? right.getChildren().get(0) : inBook;
     }
 }

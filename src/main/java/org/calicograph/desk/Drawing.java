@@ -72,7 +72,11 @@ final class Drawing {
         if (worktable.isOpen()) {
             window.status().progress(states.values(), waiting);
         }
-        window.header().atWork((int) states.values().stream().filter(CellState::pending).count());
+        int pending = (int) states.values().stream().filter(CellState::pending).count();
+        window.header().atWork(pending);
+        if (pending == 0 && worktable.isOpen()) {
+            window.pages().drawn();
+        }
     }
 
     Settling settling() {

@@ -14,9 +14,14 @@ import javafx.scene.control.TextField;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
+import javafx.scene.text.Font;
+import javafx.scene.text.Text;
 
 /** The top band: the notebook's name, a sentence on what hangs, the needle, whether all is saved, and the menus. */
 final class Header extends HBox {
+
+    /** The size of the name, as the style sheet has it. */
+    private static final double LETTERS = 20;
 
     private final TextField title = new TextField();
     private final Label sentence = new Label();
@@ -38,7 +43,9 @@ final class Header extends HBox {
         title.setAccessibleText("Name of the notebook");
         title.setMinWidth(120);
         title.textProperty().addListener((all, before, now) -> {
-            title.setPrefColumnCount(Math.max(12, Math.min(30, now.length() + 1)));
+            Text probe = new Text(now.isEmpty() ? title.getPromptText() : now);
+            probe.setFont(Font.font(title.getFont().getFamily(), LETTERS));
+            title.setPrefWidth(Math.min(420, probe.getLayoutBounds().getWidth() + 30));
             if (!quiet) {
                 retitle.accept(now);
             }

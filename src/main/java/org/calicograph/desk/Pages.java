@@ -20,12 +20,13 @@ import org.calicograph.session.CellState;
 import org.calicograph.session.SessionOptions;
 import org.calicograph.wire.Dial;
 
-/** The pages that take the study's place for a while: variations, the standard library, and a lesson gone through. */
+/** The pages that take the place of book or wall for a while: variations on the wall, the shelf over the book, a lesson over both. */
 final class Pages implements SheetRequests, ShelfPage.Study, LessonPage.Study {
 
     private final DeskWindow window;
     private final Worktable worktable;
     private final Looks looks;
+    private Optional<Runnable> awaited = Optional.empty();
 
     Pages(DeskWindow window, Worktable worktable) {
         this.window = window;
@@ -47,8 +48,21 @@ final class Pages implements SheetRequests, ShelfPage.Study, LessonPage.Study {
 
     void lesson() {
         if (window.drawing().may()) {
-            window.open().overBoth(() -> new LessonPage(this));
+            boolean pending = worktable.states().values().stream().anyMatch(CellState::pending);
+            awaited = pending ? Optional.of(this::lesson) : Optional.empty();
+            if (pending) {
+                window.status().pointedAt("The lesson opens as soon as all is drawn");
+            } else {
+                window.open().overBoth(() -> new LessonPage(this), LessonPage::figure);
+            }
         }
+    }
+
+    /** All is drawn: opens what waited for that. */
+    void drawn() {
+        Optional<Runnable> deed = awaited;
+        awaited = Optional.empty();
+        deed.ifPresent(Runnable::run);
     }
 
     @Override
@@ -87,6 +101,11 @@ final class Pages implements SheetRequests, ShelfPage.Study, LessonPage.Study {
         window.column().codes().stream().filter(c -> ExhibitPane.hasPicture(c.exhibit())).forEach(c -> all.add(c.cellId()));
         window.study().chosen().filter(all::remove).ifPresent(id -> all.add(0, id));
         return all;
+    }
+
+    @Override
+    public String pictureName(String cell) {
+        return window.wall().pin(cell).map(String::valueOf).orElse(cell);
     }
 
     @Override

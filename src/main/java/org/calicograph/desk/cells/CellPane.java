@@ -17,6 +17,7 @@ import javafx.scene.layout.VBox;
 public abstract class CellPane extends VBox {
 
     static final double MARGIN = 46;
+    private static final PseudoClass SMALL = PseudoClass.getPseudoClass("small");
     private static final PseudoClass CHOSEN = PseudoClass.getPseudoClass("chosen");
 
     protected final String id;
@@ -69,6 +70,7 @@ public abstract class CellPane extends VBox {
         if (!pin.getStyleClass().contains(mark.style())) {
             pin.getStyleClass().setAll("pin", mark.style());
         }
+        pin.pseudoClassStateChanged(SMALL, mark.sign().isEmpty());
     }
 
     /** A passage's height is asked for whenever any changes; it is found anew only when this one has. */

@@ -175,6 +175,9 @@ public final class CodePane extends CellPane {
     private void checked(List<Problem> problems) {
         if (problems.isEmpty()) {
             noTrouble();
+        } else if (isBusyWriting()) {
+            // Faults wait while one chooses how to go on.
+            checking.written();
         } else {
             trouble(new Failure.DoesNotCompile(problems));
             arrange();

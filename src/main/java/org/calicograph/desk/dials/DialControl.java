@@ -31,6 +31,8 @@ public final class DialControl extends VBox {
     private Dial dial;
     private Writing writing;
     private boolean quiet;
+    /** True while the value is to be found by whoever writes it: it is not shown. */
+    private boolean blank;
 
     /** @param turn told the dial's name and the value wanted, as {@link Dial} writes it */
     public DialControl(Dial dial, Writing writing, BiConsumer<String, String> turn) {
@@ -45,6 +47,14 @@ public final class DialControl extends VBox {
         exact.getStyleClass().add("dial-exact");
         build();
         show(dial, writing);
+    }
+
+    /** Shows no value until somebody writes one: it is an answer. */
+    public void blank() {
+        blank = true;
+        value.clear();
+        slider.setVisible(false);
+        slider.setManaged(false);
     }
 
     public Dial dial() {
@@ -129,6 +139,10 @@ public final class DialControl extends VBox {
             if (!slider.isValueChanging() && !slider.isPressed()) {
                 slider.setValue(notches.position());
             }
+            if (blank && value.getText().isEmpty()) {
+                quiet = false;
+                return;
+            }
             if (!value.isFocused() || refusal.getText().isEmpty() || rewritten) {
                 value.setText(writing.value(next));
             }
@@ -148,7 +162,10 @@ public final class DialControl extends VBox {
     }
 
     private void typed() {
-        if (!value.getText().equals(writing.value(dial))) {
+        if (blank && value.getText().isBlank()) {
+            return;
+        }
+        if (blank || !value.getText().equals(writing.value(dial))) {
             want(writing.read(dial, value.getText()));
         }
     }
@@ -172,7 +189,8 @@ public final class DialControl extends VBox {
         }
         try {
             Dial turned = writing.turned(dial, text);
-            boolean other = !turned.text().equals(dial.text());
+            boolean other = blank || !turned.text().equals(dial.text());
+            blank = false;
             refuse("");
             show(turned, writing);
             if (other) {

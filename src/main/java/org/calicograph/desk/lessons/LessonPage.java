@@ -22,6 +22,7 @@ import org.calicograph.desk.dials.DialControl;
 import org.calicograph.desk.dials.Writing;
 import org.calicograph.desk.prose.Prose;
 import org.calicograph.desk.results.ExhibitPane;
+import org.calicograph.desk.results.Hanging;
 import org.calicograph.drawing.Exhibit;
 import org.calicograph.notebook.Notebook;
 import org.calicograph.session.CellSource;
@@ -31,7 +32,7 @@ import org.calicograph.session.SessionListener;
 import org.calicograph.session.SessionOptions;
 import org.calicograph.wire.Dial;
 
-/** A lesson in the study's place, one thing after another: words, steps of the drafting, questions to be answered. */
+/** A lesson, one thing after another: its words, steps and questions in the book's place, and the figure, as large as the wall, in the wall's. */
 public final class LessonPage extends BorderPane {
 
     /** What the page needs of the open study. */
@@ -66,6 +67,7 @@ public final class LessonPage extends BorderPane {
     private final List<DialControl> controls = new ArrayList<>();
     private final Label verdict = new Label();
     private final ExhibitPane exhibit = new ExhibitPane(words -> { });
+    private final Hanging figure = new Hanging(words -> { }, title -> { });
     private List<Lesson.Stage> stages = List.of();
     private int at;
 
@@ -92,6 +94,7 @@ public final class LessonPage extends BorderPane {
         setTop(head);
         setCenter(scroll);
         addEventHandler(KeyEvent.KEY_PRESSED, this::key);
+        figure.setAccessibleText("The figure of the lesson");
         middle.getChildren().setAll(Prose.words("Getting the steps ready\u2026", "caption"));
         List<CellSource> steps = Lesson.stepCells(study.notebook(), study.states());
         drawing = Session.open(Lesson.all(study.sources(), steps), study.notebook().dialTexts(), study.options(), SessionListener.NONE);
@@ -169,12 +172,11 @@ public final class LessonPage extends BorderPane {
             parts.add(Prose.of(prose.markdown()));
         } else if (stage instanceof Lesson.Stage.Step step) {
             parts.add(Prose.words("Step " + step.number() + " of " + step.of() + ".  " + step.drawn().caption(), "lesson-words"));
-            exhibit.show(new Exhibit.Drawn(step.drawn().picture(), ""));
-            parts.add(exhibit);
+            figure.show(new Exhibit.Drawn(step.drawn().picture(), ""));
         } else if (stage instanceof Lesson.Stage.Asked asked) {
             parts.addAll(question(asked.cell()));
         } else {
-            exhibit.show(shown(stage.cell()));
+            show(shown(stage.cell()));
             parts.add(exhibit);
         }
         VBox column = new VBox(14);
@@ -187,6 +189,19 @@ public final class LessonPage extends BorderPane {
         } else {
             controls.get(0).lookup(".text-field").requestFocus();
         }
+    }
+
+    /** Pictures go to the wall, in the place of those before; the rest stands in the book. */
+    private void show(Exhibit shown) {
+        if (ExhibitPane.hasPicture(shown)) {
+            figure.show(shown);
+        }
+        exhibit.show(ExhibitPane.hasPicture(shown) ? Exhibit.NOTHING : shown);
+    }
+
+    /** What hangs on the wall meanwhile. */
+    public Hanging figure() {
+        return figure;
     }
 
     private Exhibit shown(String cell) {
@@ -204,6 +219,9 @@ public final class LessonPage extends BorderPane {
         for (Dial dial : answers(cell)) {
             DialControl control = new DialControl(dial, writing(), study::turn);
             control.setMaxWidth(260);
+            if (!study.notebook().dials().containsKey(dial.name())) {
+                control.blank();
+            }
             controls.add(control);
             parts.add(control);
         }
@@ -233,7 +251,7 @@ public final class LessonPage extends BorderPane {
             if (stages.get(at) instanceof Lesson.Stage.Asked) {
                 judge(cell);
             } else if (stages.get(at) instanceof Lesson.Stage.Shown) {
-                exhibit.show(shown(cell));
+                show(shown(cell));
             }
         }
     }

@@ -18,8 +18,9 @@ public final class FailureNote extends VBox {
     public FailureNote(Failure failure, Consumer<Place> go) {
         super(5);
         getStyleClass().add("failure");
-        Label title = line("\u2716  " + Repairs.title(failure), "failure-title");
-        getChildren().add(title);
+        if (!(failure instanceof Failure.DoesNotCompile)) {
+            getChildren().add(line("\u2716  " + Repairs.title(failure), "failure-title"));
+        }
         if (failure instanceof Failure.DoesNotCompile wrong) {
             wrong.problems().stream().limit(MOST).forEach(p -> problem(p, go));
             if (wrong.problems().size() > MOST) {
@@ -40,7 +41,7 @@ public final class FailureNote extends VBox {
     }
 
     private void problem(Problem problem, Consumer<Place> go) {
-        getChildren().addAll(line(problem.message(), "failure-message"), link(problem.from(), go));
+        getChildren().addAll(line("\u2716  " + problem.message(), "failure-message"), link(problem.from(), go));
     }
 
     private void frame(Frame frame) {

@@ -33,9 +33,7 @@ final class Repairs {
     }
 
     static String next(Failure failure) {
-        if (failure instanceof Failure.DoesNotCompile) {
-            return "Mend what is underlined.";
-        } else if (failure instanceof Failure.Threw || failure instanceof Failure.ShowFailed) {
+        if (failure instanceof Failure.Threw || failure instanceof Failure.ShowFailed) {
             return "Mend it; the rest keeps what it has.";
         } else if (failure instanceof Failure.Stopped) {
             return "F8 draws it now.";

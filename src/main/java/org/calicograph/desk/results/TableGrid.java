@@ -88,7 +88,7 @@ public final class TableGrid extends VBox {
             natural[i] = Math.ceil(natural[i]) + PAD;
         }
         double[] widths = ColumnWidths.shared(natural, width - BAR);
-        double height = HEAD + 8;
+        double height = HEAD + 2;
         for (int i = 0; i < natural.length; i++) {
             view.getColumns().get(i).setPrefWidth(Math.floor(widths[i]));
         }

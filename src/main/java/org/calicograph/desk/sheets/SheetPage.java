@@ -20,16 +20,17 @@ import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.VBox;
+import javafx.util.StringConverter;
 import org.calicograph.desk.dials.Writing;
 import org.calicograph.desk.prose.Prose;
 import org.calicograph.desk.opened.Variations;
 import org.calicograph.wire.Dial;
 
-/** A page of variations in the study's place: a sheet over one or two dials, and the variations kept under names. */
+/** Variations in the wall's place: pictures side by side over one or two dials, and the variations kept under names. */
 public final class SheetPage extends BorderPane {
 
-    private static final double SIDE = 190;
-    private static final double LARGE = 380;
+    private static final double GAP = 10;
+    private static final double LARGEST = 460;
     private static final String NOW = "as it is now";
     private static final String NONE = "one dial only";
 
@@ -44,11 +45,24 @@ public final class SheetPage extends BorderPane {
     private final VBox pairs = new VBox();
     private final VBox sheet = new VBox(14);
     private Optional<SheetDrawing> drawing = Optional.empty();
+    private List<Tile> shown = List.of();
+    private int wide = 1;
 
     public SheetPage(SheetRequests hand) {
         this.hand = hand;
         getStyleClass().add("sheet-page");
         cell.getItems().setAll(hand.cellsWithPictures());
+        cell.setConverter(new StringConverter<>() {
+            @Override
+            public String toString(String id) {
+                return id == null ? "" : hand.pictureName(id);
+            }
+
+            @Override
+            public String fromString(String name) {
+                return name;
+            }
+        });
         List<String> dials = hand.dials().stream().map(Dial::name).toList();
         across.getItems().setAll(dials);
         down.getItems().add(NONE);
@@ -77,8 +91,9 @@ public final class SheetPage extends BorderPane {
         head.getStyleClass().add("sheet-head");
         ScrollPane scroll = new ScrollPane(sheet);
         scroll.setFitToWidth(true);
-        scroll.getStyleClass().add("column");
-        sheet.getStyleClass().add("sheet");
+        scroll.getStyleClass().add("board");
+        sheet.getStyleClass().add("spread");
+        scroll.viewportBoundsProperty().addListener((all, before, now) -> fit());
         setTop(head);
         setCenter(scroll);
         addEventHandler(KeyEvent.KEY_PRESSED, e -> {
@@ -137,7 +152,7 @@ public final class SheetPage extends BorderPane {
         List<String> first = Spread.over(dial(across).get(), columns.getValue());
         Optional<Dial> second = dial(down).filter(d -> !d.name().equals(across.getValue()));
         List<String> others = second.map(d -> Spread.over(d, rows.getValue())).orElse(List.of(""));
-        int wide = second.isPresent() ? first.size() : Math.min(5, first.size());
+        int inRow = second.isPresent() ? first.size() : Math.min(5, first.size());
         List<Map<String, String>> variations = new ArrayList<>();
         for (String other : others) {
             for (String value : first) {
@@ -148,20 +163,30 @@ public final class SheetPage extends BorderPane {
             }
         }
         GridPane grid = new GridPane();
-        grid.setHgap(10);
-        grid.setVgap(10);
+        grid.setHgap(GAP);
+        grid.setVgap(GAP);
         List<Tile> tiles = new ArrayList<>();
         for (int i = 0; i < variations.size(); i++) {
             Map<String, String> dials = variations.get(i);
-            Tile tile = new Tile(writing().words(dials, hand.dials()), SIDE, () -> take(dials));
+            Tile tile = new Tile(writing().words(dials, hand.dials()), () -> take(dials));
             tiles.add(tile);
-            grid.add(tile, i % wide, i / wide);
+            grid.add(tile, i % inRow, i / inRow);
         }
-        start(tiles, variations, List.of(grid));
+        start(tiles, variations, List.of(grid), inRow);
     }
 
-    private void start(List<Tile> tiles, List<Map<String, String>> variations, List<Node> page) {
+    /** So large that a row of pictures fills the wall. */
+    private void fit() {
+        double room = getWidth() - 56;
+        double side = Math.max(70, Math.min(LARGEST, (room - GAP * (wide - 1)) / wide - Tile.AROUND));
+        shown.forEach(tile -> tile.side(side));
+    }
+
+    private void start(List<Tile> tiles, List<Map<String, String>> variations, List<Node> page, int inRow) {
         close();
+        shown = tiles;
+        wide = inRow;
+        fit();
         sheet.getChildren().setAll(page);
         SheetDrawing begun = new SheetDrawing(hand.sources(), hand.needs(), hand.notebook().dialTexts(), cell.getValue(), variations, hand.options(),
                 (number, state) -> Platform.runLater(() -> tiles.get(number).show(state)));
@@ -250,15 +275,15 @@ public final class SheetPage extends BorderPane {
     private void compare(String one, String other) {
         Map<String, String> first = comparable().get(one);
         Map<String, String> second = comparable().get(other);
-        Tile left = new Tile(one, LARGE, () -> take(first));
-        Tile right = new Tile(other, LARGE, () -> take(second));
+        Tile left = new Tile(one, () -> take(first));
+        Tile right = new Tile(other, () -> take(second));
         GridPane pair = new GridPane();
         pair.setHgap(16);
         pair.add(left, 0, 0);
         pair.add(right, 1, 0);
         List<Variations.Difference> differences = Variations.differences(first, second);
         start(List.of(left, right), List.of(first, second), List.of(
-                differences.isEmpty() ? words("They have the same dials.") : listed(one, other, differences), pair));
+                differences.isEmpty() ? words("They have the same dials.") : listed(one, other, differences), pair), 2);
     }
 
     /** The dials that differ, a row for each. */

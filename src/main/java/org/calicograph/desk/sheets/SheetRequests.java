@@ -21,6 +21,9 @@ public interface SheetRequests {
     /** Cells that show a picture now, the chosen one first. */
     List<String> cellsWithPictures();
 
+    /** What the picture of a cell is called on the screen: the number of its pin. */
+    String pictureName(String cell);
+
     /** How its kernel runs, and how lengths are written. */
     SessionOptions options();
 

@@ -12,24 +12,38 @@ import org.calicograph.session.CellState;
 /** One variation on a sheet: its picture, small, and the values that make it; pressing it takes it. */
 final class Tile extends Button {
 
+    /** What a tile takes around its picture, in pixels. */
+    static final double AROUND = 20;
+
     private final StackPane frame = new StackPane(new Label("\u2026"));
+    private final Label name;
     private final String words;
 
-    Tile(String words, double side, Runnable take) {
+    Tile(String words, Runnable take) {
         this.words = words;
         getStyleClass().add("tile");
-        frame.setMinSize(side, side);
-        frame.setPrefSize(side, side);
-        Label label = new Label(words);
-        label.getStyleClass().add("tile-words");
-        label.setWrapText(true);
-        label.setMaxWidth(side);
-        setPrefHeight(side + 48);
+        name = new Label(words);
+        name.getStyleClass().add("tile-words");
+        name.setWrapText(true);
         setMaxHeight(USE_PREF_SIZE);
         setAlignment(Pos.TOP_LEFT);
-        setGraphic(new VBox(5, frame, label));
+        setGraphic(new VBox(5, frame, name));
         setAccessibleText("Take " + words);
         setOnAction(e -> take.run());
+    }
+
+    /** Makes it this large; the picture is square. */
+    void side(double side) {
+        frame.setMinSize(side, side);
+        frame.setPrefSize(side, side);
+        frame.setMaxSize(side, side);
+        name.setMaxWidth(side);
+        setPrefHeight(side + 48);
+        frame.getChildren().forEach(n -> {
+            if (n instanceof PictureView view) {
+                view.setPrefSize(side, side);
+            }
+        });
     }
 
     void show(CellState state) {

@@ -6,12 +6,14 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import javafx.geometry.Orientation;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ListCell;
 import javafx.scene.control.ListView;
 import javafx.scene.control.ScrollPane;
+import javafx.scene.control.SplitPane;
 import javafx.scene.control.TextField;
 import javafx.scene.image.ImageView;
 import javafx.scene.input.KeyCode;
@@ -27,7 +29,7 @@ import org.calicograph.desk.prose.Prose;
 import org.calicograph.desk.results.PictureView;
 import org.calicograph.wire.Catalogue;
 
-/** What the standard library holds, in the study's place: a list to search, and the chosen class with its routines and source. */
+/** The shelf, over the book and never over the wall: a list to search, and beneath it the chosen routine with its calls and source. */
 public final class ShelfPage extends BorderPane {
 
     /** What the page may do to the study. */
@@ -48,7 +50,7 @@ public final class ShelfPage extends BorderPane {
         Looks looks();
     }
 
-    private static final double LARGE = 300;
+    private static final double LARGE = 240;
 
     private final Study study;
     private final Catalogue catalogue;
@@ -69,7 +71,6 @@ public final class ShelfPage extends BorderPane {
         HBox head = new HBox(10, search, back);
         head.getStyleClass().add("sheet-head");
         list.setId("shelf-list");
-        list.setPrefWidth(380);
         list.setFixedCellSize(Looks.SIDE / 2.0 + 12);
         list.setCellFactory(l -> new Row());
         list.setAccessibleText("What is on the shelf");
@@ -84,9 +85,11 @@ public final class ShelfPage extends BorderPane {
         ScrollPane scroll = new ScrollPane(shown);
         scroll.setFitToWidth(true);
         scroll.getStyleClass().add("column");
+        SplitPane parts = new SplitPane(list, scroll);
+        parts.setOrientation(Orientation.VERTICAL);
+        parts.setDividerPositions(0.46);
         setTop(head);
-        setLeft(list);
-        setCenter(scroll);
+        setCenter(parts);
         addEventHandler(KeyEvent.KEY_PRESSED, e -> {
             if (e.getCode() == KeyCode.ESCAPE) {
                 study.back();
@@ -119,6 +122,7 @@ public final class ShelfPage extends BorderPane {
         study.looks().of(entry, look -> look.ifPresent(l -> {
             PictureView view = new PictureView(l.picture(), entry.name());
             view.setMaxWidth(LARGE);
+            view.setPrefWidth(LARGE);
             view.setPrefHeight(LARGE);
             frame.setAlignment(Pos.TOP_LEFT);
             frame.getChildren().setAll(view);

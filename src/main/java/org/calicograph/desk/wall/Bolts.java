@@ -30,8 +30,8 @@ final class Bolts extends ScrollPane {
         setFitToWidth(true);
         setHbarPolicy(ScrollBarPolicy.NEVER);
         setFocusTraversable(false);
-        setPrefWidth(150);
-        setMinWidth(150);
+        setPrefWidth(168);
+        setMinWidth(168);
         setAccessibleText("The cloths of what hangs on the wall");
         show(List.of());
     }

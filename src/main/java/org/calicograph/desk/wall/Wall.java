@@ -77,6 +77,7 @@ public final class Wall extends BorderPane {
         setRight(bolts);
         setBottom(tray);
         setAccessibleText("The wall");
+        nail.textFillProperty().addListener((all, before, now) -> measure());
         edges.widthProperty().addListener((all, before, now) -> measure());
         edges.heightProperty().addListener((all, before, now) -> measure());
         refresh();
@@ -264,6 +265,7 @@ public final class Wall extends BorderPane {
         tray.show(dials, moving());
         Optional<Piece> piece = hung.map(pieces::get);
         if (piece.isEmpty()) {
+            nail.setVisible(true);
             board.getChildren().setAll(nail);
             bolts.show(List.of());
             return;
@@ -273,8 +275,10 @@ public final class Wall extends BorderPane {
         number.setText(pin(hung.get()).map(String::valueOf).orElse(""));
         number.setAccessibleText("Pin " + number.getText() + (piece.get().current ? "" : ", from before the last change"));
         number.pseudoClassStateChanged(OLDER, !piece.get().current);
-        if (!board.getChildren().equals(List.of(hanging, edges, number))) {
-            board.getChildren().setAll(hanging, edges, number);
+        if (!board.getChildren().equals(List.of(nail, hanging, edges, number))) {
+            // The nail lends the rulers its ink.
+            nail.setVisible(false);
+            board.getChildren().setAll(nail, hanging, edges, number);
         }
         List<Picture> pictures = new ArrayList<>();
         ExhibitPane.flat(hanging.exhibit()).forEach(part -> {
