@@ -4,14 +4,11 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import org.calicograph.drawing.Exhibit;
 import org.calicograph.drawing.Paper;
 import org.calicograph.drawing.writing.PdfWriter;
 import org.calicograph.drawing.Picture;
-import org.calicograph.notebook.Cell;
-import org.calicograph.session.CellSource;
+import org.calicograph.session.BookletCell;
 import org.calicograph.session.CellState;
 import org.calicograph.wire.Failure;
 import picocli.CommandLine.Command;
@@ -25,8 +22,6 @@ import picocli.CommandLine.Option;
         footer = {"", "Example:", "  calicograph book notebooks/ropewalk-workroom.json --out ropewalk.pdf --paper A4", ""})
 final class BookCommand extends NotebookCommand {
 
-    private static final Pattern NAMED = Pattern.compile("\\b(?:Quilt|Patchwork|Assembly|Booklet|Draft|Handout|var)\\s+([A-Za-z_]\\w*)\\s*=");
-    private static final String CELL = "the-booklet";
 
     @Option(names = "--out", required = true, paramLabel = "FILE", description = "The booklet's file.")
     private Path out;
@@ -66,7 +61,7 @@ final class BookCommand extends NotebookCommand {
     }
 
     private List<Picture> pages(Drawing drawing, Paper sheet) {
-        List<String> names = quilt == null ? named(drawing) : List.of(quilt);
+        List<String> names = quilt == null ? BookletCell.names(drawing.notebook()) : List.of(quilt);
         List<Picture> pages = new ArrayList<>(pages(drawing, sheet, names, "Booklet"));
         if (quilt == null || pages.isEmpty()) {
             pages.addAll(pages(drawing, sheet, names, "Handout"));
@@ -103,22 +98,6 @@ final class BookCommand extends NotebookCommand {
     }
 
     private static CellState made(Drawing drawing, Paper sheet, String name, String kind) {
-        return drawing.alsoDraw(new CellSource(CELL, "org.calicograph.book." + kind + ".ofAny(" + name
-                + ").on(org.calicograph.drawing.Paper." + sheet.name().toUpperCase(Locale.ROOT) + ")"));
-    }
-
-    /** The names that cells give to values that may be quilts, the last first. */
-    private static List<String> named(Drawing drawing) {
-        List<String> names = new ArrayList<>();
-        for (Cell cell : drawing.notebook().cells()) {
-            if (cell instanceof Cell.Code code) {
-                Matcher m = NAMED.matcher(code.text());
-                while (m.find()) {
-                    names.remove(m.group(1));
-                    names.add(0, m.group(1));
-                }
-            }
-        }
-        return names;
+        return drawing.alsoDraw(BookletCell.of(kind, name, sheet));
     }
 }
