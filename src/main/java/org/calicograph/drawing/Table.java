@@ -3,6 +3,7 @@ package org.calicograph.drawing;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import org.calicograph.fabric.CommaLines;
 
 /**
  * Rows under named columns.
@@ -65,19 +66,9 @@ public record Table(String title, List<String> columns, List<List<Entry>> rows) 
 
     /** Comma-separated values (RFC 4180) with a heading line. */
     public String csv() {
-        StringBuilder out = new StringBuilder();
-        csvLine(columns, out);
-        rows.forEach(row -> csvLine(row.stream().map(Entry::text).toList(), out));
-        return out.toString();
-    }
-
-    private static void csvLine(List<String> fields, StringBuilder out) {
-        for (int i = 0; i < fields.size(); i++) {
-            String field = inert(fields.get(i));
-            boolean quoted = field.chars().anyMatch(c -> c == ',' || c == '"' || c == '\n' || c == '\r');
-            out.append(i == 0 ? "" : ",").append(quoted ? '"' + field.replace("\"", "\"\"") + '"' : field);
-        }
-        out.append("\r\n");
+        List<List<String>> lines = new ArrayList<>(List.of(columns));
+        rows.forEach(row -> lines.add(row.stream().map(Entry::text).toList()));
+        return CommaLines.of(lines.stream().map(line -> line.stream().map(Table::inert).toList()).toList());
     }
 
     /** What a spreadsheet would reckon out gets an apostrophe before it, and stays words; a number with a sign stays a number. */

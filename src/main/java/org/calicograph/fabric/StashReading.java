@@ -166,13 +166,12 @@ public record StashReading(Stash stash, List<String> problems) {
     }
 
     static String write(Stash stash) {
-        StringBuilder out = new StringBuilder(String.join(",", COLUMNS)).append("\r\n");
+        List<List<String>> lines = new ArrayList<>(List.of(List.copyOf(COLUMNS)));
         for (Fabric f : stash.fabrics()) {
-            List<String> fields = List.of(f.name(), f.colour().hex(), word(f.print().scale()), word(f.print().direction()),
-                    f.usableWidth().text(), written(f.inHand()), f.price().map(Price::toString).orElse(""));
-            out.append(String.join(",", fields.stream().map(StashReading::quoted).toList())).append("\r\n");
+            lines.add(List.of(f.name(), f.colour().hex(), word(f.print().scale()), word(f.print().direction()),
+                    f.usableWidth().text(), written(f.inHand()), f.price().map(Price::toString).orElse("")));
         }
-        return out.toString();
+        return CommaLines.of(lines);
     }
 
     private static String written(InHand amount) {
@@ -180,9 +179,5 @@ public record StashReading(Stash stash, List<String> problems) {
             return bolt.length().text();
         }
         return amount instanceof InHand.Scraps s ? BigDecimal.valueOf(s.pieces().squareInches()).toPlainString() + " sq in" : "";
-    }
-
-    private static String quoted(String field) {
-        return field.matches("[^,\"\r\n]*") ? field : '"' + field.replace("\"", "\"\"") + '"';
     }
 }

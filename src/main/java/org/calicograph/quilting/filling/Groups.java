@@ -1,30 +1,32 @@
 package org.calicograph.quilting.filling;
 
-/** Things that hang together: a disjoint-set forest. */
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import org.jgrapht.alg.util.UnionFind;
+
+/** Numbered things that hang together. A group goes by the least number in it, so that what follows doesn't depend on the order of joining. */
 public final class Groups {
 
-    private final int[] parent;
+    private final UnionFind<Integer> sets;
+    private final int[] least;
 
+    /** @param size things from 0 to one less, each apart from the others */
     public Groups(int size) {
-        parent = new int[size];
-        for (int i = 0; i < size; i++) {
-            parent[i] = i;
-        }
+        sets = new UnionFind<>(IntStream.range(0, size).boxed().collect(Collectors.toSet()));
+        least = IntStream.range(0, size).toArray();
     }
 
-    public int of(int i) {
-        while (parent[i] != i) {
-            parent[i] = parent[parent[i]];
-            i = parent[i];
-        }
-        return i;
+    /** The least number of the group that a thing is in. */
+    public int of(int thing) {
+        return least[sets.find(thing)];
     }
 
-    /** True if the two were apart. */
+    /** Joins the groups of two things; true if the two were apart. */
     public boolean join(int a, int b) {
         int x = of(a);
         int y = of(b);
-        parent[Math.max(x, y)] = Math.min(x, y);
+        sets.union(a, b);
+        least[sets.find(a)] = Math.min(x, y);
         return x != y;
     }
 }
