@@ -154,6 +154,13 @@ final class DeskWindow implements Papers.Table {
         worktable.drawAll();
     }
 
+    @Override
+    public void halt() {
+        worktable.close();
+        status.nothing();
+        header.atWork(0);
+    }
+
     private void changed(Notebook before, Notebook after) {
         Change change = new Change(before, after);
         header.title(after.title());

@@ -14,7 +14,10 @@ import javafx.animation.Animation;
 import javafx.animation.KeyFrame;
 import javafx.animation.PauseTransition;
 import javafx.animation.Timeline;
+import javafx.application.Platform;
 import javafx.util.Duration;
+import org.calicograph.desk.opened.Clerk;
+import org.calicograph.desk.opened.Presence;
 import org.calicograph.desk.opened.Recents;
 import org.calicograph.desk.opened.Recovery;
 import org.calicograph.desk.opened.OpenNotebook;
@@ -37,8 +40,11 @@ final class Papers {
         /** Shows another study, with the results that its file has, and draws it if it is trusted. */
         void lay(OpenNotebook study, Notebook asRead, boolean trusted);
 
-        /** The study that lies there has come to be trusted: draws it. */
+        /** The notebook that lies there has come to be trusted: draws it. */
         void begin();
+
+        /** The notebook that lies there may not be drawn any more. */
+        void halt();
 
         /** The notebook with the results that it now has. */
         Notebook withResults();
@@ -57,11 +63,15 @@ final class Papers {
     private final DeskOptions options;
     private final Recents recents;
     private final Trust trust;
+    private final Presence presence;
+    private final Clerk clerk = new Clerk(Platform::runLater);
     private final PauseTransition autosave = new PauseTransition(Duration.seconds(2));
     private final Timeline watch = new Timeline(new KeyFrame(Duration.seconds(2), e -> lookAtFile()));
     private OpenNotebook study = new OpenNotebook(Notebook.titled(""));
     private Optional<OpenFile> file = Optional.empty();
     private boolean trusted = true;
+    /** True once it was said that the file is not there any more. */
+    private boolean gone;
 
     Papers(Table table, NoticeBar notices, DeskOptions options) {
         this.table = table;
@@ -69,7 +79,8 @@ final class Papers {
         this.options = options;
         this.recents = new Recents(options.own());
         this.trust = new Trust(options.own(), options.product());
-        autosave.setOnFinished(e -> keepSafe());
+        this.presence = new Presence(options.own());
+        autosave.setOnFinished(e -> keepSafe(() -> { }));
         watch.setCycleCount(Animation.INDEFINITE);
         watch.play();
     }
@@ -125,6 +136,13 @@ final class Papers {
         autosave.stop();
         recovery().clear();
         notices.hushAll();
+        presence.close();
+        from.ifPresent(f -> {
+            if (presence.isOpenElsewhere(f.path())) {
+                notices.say("twice", f.path().getFileName() + " is open in another window too. Whichever saves second will be told what the first has written.");
+            }
+            presence.open(f.path());
+        });
         file = from;
         trusted = mayRun;
         study = new OpenNotebook(notebook);
@@ -161,26 +179,28 @@ final class Papers {
                 deeds("Take it up", () -> takeUp(left), "Throw it away", left::discard)));
     }
 
+    /** What was left is thrown away only when it is kept anew. */
     private void takeUp(Recovery.Left left) {
         try {
             Notebook unsaved = left.read();
-            boolean mayRun = trusted;
-            begin(unsaved, file, mayRun);
+            begin(unsaved, file, trusted);
             study.markUnsaved();
-            keepSafe();
-            left.discard();
             tell();
+            keepSafe(left::discard);
         } catch (NotebookException e) {
             notices.say("file", e.getMessage());
         }
     }
 
     private Recovery recovery() {
-        return file.map(f -> Recovery.beside(f.path())).orElseGet(() -> Recovery.in(options.own()));
+        return file.filter(f -> Files.isDirectory(f.path().getParent())).map(f -> Recovery.beside(f.path())).orElseGet(() -> Recovery.in(options.own()));
     }
 
+    /** Kept two seconds after the first change, and every two seconds while one writes on. */
     private void changed() {
-        autosave.playFromStart();
+        if (autosave.getStatus() != Animation.Status.RUNNING) {
+            autosave.playFromStart();
+        }
         tell();
     }
 
@@ -189,78 +209,143 @@ final class Papers {
         table.savedAs(study.isUnsaved() ? "\u25cf " + name + ", unsaved" : name);
     }
 
-    private void keepSafe() {
-        if (study.isUnsaved()) {
-            try {
-                recovery().keep(study.notebook());
-                notices.hush("recovery");
-            } catch (NotebookException e) {
-                notices.say("recovery", "Unsaved work can't be kept safe: " + e.getMessage());
+    private void keepSafe(Runnable kept) {
+        Recovery place = recovery();
+        Notebook now = study.notebook();
+        boolean unsaved = study.isUnsaved();
+        clerk.ask(() -> {
+            if (unsaved) {
+                place.keep(now);
+            } else {
+                place.clear();
             }
-        } else {
-            recovery().clear();
-        }
+            return unsaved;
+        }, done -> {
+            notices.hush("recovery");
+            kept.run();
+        }, e -> notices.say("recovery", "Unsaved work can't be kept safe: " + e.getMessage()));
     }
 
-    /** @param ask where to save a study that has no file yet; empty if the person thinks better of it */
-    boolean save(Supplier<Optional<Path>> ask) {
+    /** @param ask where to save a notebook that has no file yet; empty if the person thinks better of it */
+    void save(Supplier<Optional<Path>> ask) {
+        save(ask, () -> { });
+    }
+
+    private void save(Supplier<Optional<Path>> ask, Runnable then) {
         if (file.isPresent()) {
-            return save(file.get());
+            save(file.get(), then);
+        } else {
+            saveAs(ask, then);
         }
-        return saveAs(ask);
     }
 
-    boolean saveAs(Supplier<Optional<Path>> ask) {
-        return ask.get().map(path -> {
-            Path named = path.getFileName().toString().contains(".") ? path : path.resolveSibling(path.getFileName() + ".json");
-            OpenFile to = OpenFile.at(named);
-            Recovery before = recovery();
-            if (!save(to)) {
-                return false;
+    void saveAs(Supplier<Optional<Path>> ask) {
+        saveAs(ask, () -> { });
+    }
+
+    private void saveAs(Supplier<Optional<Path>> ask, Runnable then) {
+        ask.get().ifPresent(path -> {
+            if (path.getFileName().toString().contains(".")) {
+                saveAs(OpenFile.at(path), then);
+                return;
             }
+            // The dialog has asked about the name that was typed, not about this one.
+            Path named = path.resolveSibling(path.getFileName() + ".json");
+            if (!Files.exists(named)) {
+                saveAs(OpenFile.at(named), then);
+                return;
+            }
+            notices.say("replace", named.getFileName() + " is there already.", deeds("Replace it", () -> saveAs(OpenFile.at(named), then), "Leave it", () -> { }));
+        });
+    }
+
+    private void saveAs(OpenFile to, Runnable then) {
+        Recovery before = recovery();
+        save(to, () -> {
             before.clear();
             file = Optional.of(to);
+            presence.open(to.path());
             recents.add(to.path());
             table.recent();
             tell();
-            return true;
-        }).orElse(false);
+            then.run();
+        });
     }
 
-    private boolean save(OpenFile to) {
-        if (file.equals(Optional.of(to)) && to.isChangedElsewhere()) {
-            sayChanged();
-            return false;
-        }
-        try {
-            to.save(table.withResults());
-            if (trusted) {
-                trust.grant(study.notebook(), to.path());
+    private void save(OpenFile to, Runnable then) {
+        boolean mine = file.equals(Optional.of(to));
+        Notebook whole = table.withResults();
+        Notebook words = study.notebook();
+        OpenNotebook its = study;
+        boolean mayRun = trusted;
+        clerk.ask(() -> {
+            if (mine && to.isChangedElsewhere()) {
+                return false;
             }
-            study.markSaved();
-            autosave.stop();
-            recovery().clear();
-            notices.hush("file");
-            tell();
+            to.save(whole);
+            if (mayRun) {
+                trust.grant(words, to.path());
+            }
             return true;
-        } catch (NotebookException e) {
-            notices.say("file", "Not saved. " + e.getMessage());
-            return false;
-        }
+        }, saved -> {
+            if (!saved) {
+                sayChanged();
+                return;
+            }
+            its.markSaved(words);
+            keepSafe(() -> { });
+            notices.hush("file");
+            notices.hush("gone");
+            tell();
+            then.run();
+        }, e -> notices.say("file", "Not saved. " + e.getMessage()));
     }
 
-    /** Looks whether somebody else has written the file. */
+    /** Looks whether somebody else has written the file, or taken it away. */
     void lookAtFile() {
-        if (file.isPresent() && !notices.says("changed") && file.get().isChangedElsewhere()) {
-            sayChanged();
-        }
+        Optional<OpenFile> there = file;
+        there.ifPresent(f -> clerk.ask(() -> f.isGone() ? "gone" : f.isChangedElsewhere() ? "changed" : "", found -> {
+            if (file.equals(there) && found.equals("changed") && !notices.says("changed")) {
+                sayChanged();
+            } else if (file.equals(there) && found.equals("gone") && !notices.says("gone") && !gone) {
+                gone = true;
+                study.markUnsaved();
+                tell();
+                notices.say("gone", f.path() + " is not there any more: it was taken away, or its folder was moved. What you have here is whole; save it as a file again.");
+            } else if (found.isEmpty()) {
+                gone = false;
+            }
+        }, e -> { }));
     }
 
     private void sayChanged() {
         OpenFile there = file.orElseThrow();
         notices.say("changed", there.path().getFileName() + " was changed by somebody else since you opened it."
                 + (study.isUnsaved() ? " What you have here is not saved." : ""),
-                deeds("Load theirs", () -> open(there.path()), "Keep mine", there::overlook));
+                deeds("Take theirs", () -> takeTheirs(there), "Keep mine", () -> {
+                    there.overlook();
+                    study.markUnsaved();
+                    tell();
+                }));
+    }
+
+    /** Takes what the file holds now, as a step that undo takes back. */
+    private void takeTheirs(OpenFile there) {
+        try {
+            Notebook theirs = there.read();
+            if (!trust.holds(theirs, there.path())) {
+                trusted = false;
+                table.halt();
+            }
+            study.change(theirs.withoutResults());
+            study.markSaved();
+            tell();
+            if (!trusted) {
+                askTrust();
+            }
+        } catch (NotebookException e) {
+            notices.say("file", e.getMessage());
+        }
     }
 
     /** Does what has to wait until the study may be left; asks first if it is unsaved. */
@@ -270,11 +355,7 @@ final class Papers {
             return;
         }
         Map<String, Runnable> deeds = new LinkedHashMap<>();
-        deeds.put("Save first", () -> {
-            if (save(ask)) {
-                then.run();
-            }
-        });
+        deeds.put("Save first", () -> save(ask, then));
         deeds.put("Leave unsaved", () -> {
             study.markSaved();
             autosave.stop();
@@ -288,6 +369,8 @@ final class Papers {
     void close() {
         watch.stop();
         autosave.stop();
+        clerk.close();
+        presence.close();
         if (!study.isUnsaved()) {
             recovery().clear();
         }

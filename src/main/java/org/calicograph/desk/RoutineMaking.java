@@ -1,6 +1,7 @@
 package org.calicograph.desk;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -13,6 +14,7 @@ import org.calicograph.desk.code.Calls;
 import org.calicograph.desk.shelf.OwnRoutine;
 import org.calicograph.notebook.Cell;
 import org.calicograph.notebook.Notebook;
+import org.calicograph.notebook.WholeFile;
 import org.calicograph.session.CellSource;
 import org.calicograph.wire.Catalogue;
 import org.calicograph.wire.CellScan;
@@ -81,7 +83,7 @@ final class RoutineMaking {
             }
             Notebook next = without(cell, routine, name);
             Files.createDirectories(folder);
-            Files.writeString(file, routine.source(name));
+            WholeFile.write(file, routine.source(name).getBytes(StandardCharsets.UTF_8));
             onTrial = Optional.of(file);
             window.study().change(next);
             window.pages().reload();

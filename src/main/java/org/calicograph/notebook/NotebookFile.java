@@ -47,6 +47,11 @@ public final class NotebookFile {
      * @throws NotebookException if it can't be saved; the file is then as it was
      */
     public static void save(Notebook notebook, Path file) throws NotebookException {
+        save(notebook, file, file);
+    }
+
+    /** As {@link #save(Notebook, Path)}; a file that is not there yet gets the permissions of another, if that is there. */
+    public static void save(Notebook notebook, Path file, Path like) throws NotebookException {
         String name = file.toString();
         try {
             Path target = WholeFile.followed(file);
@@ -61,7 +66,7 @@ public final class NotebookFile {
                 throw new NotebookException(name, "with its saved results the notebook has " + bytes.length + " bytes, and a file can have "
                         + NotebookReader.MOST_BYTES + " at most; save it without some results");
             }
-            WholeFile.write(target, bytes);
+            WholeFile.write(target, bytes, like);
         } catch (NotebookException e) {
             throw e;
         } catch (IOException e) {

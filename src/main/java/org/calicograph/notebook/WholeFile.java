@@ -10,8 +10,11 @@ import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
+import java.nio.file.attribute.FileAttribute;
 import java.nio.file.attribute.PosixFileAttributeView;
 import java.nio.file.attribute.PosixFileAttributes;
+import java.nio.file.attribute.PosixFilePermissions;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -41,18 +44,27 @@ public final class WholeFile {
      * @throws IOException if it can't be written; the file is then as it was
      */
     public static void write(Path file, byte[] bytes) throws IOException {
+        write(file, bytes, file);
+    }
+
+    /**
+     * As {@link #write(Path, byte[])}; a file that is not there yet gets the permissions of another, if that is there.
+     * No copy that more people may read than the file stands beside it at any moment.
+     */
+    public static void write(Path file, byte[] bytes, Path like) throws IOException {
         Path target = followed(file);
+        Path model = Files.exists(target) ? target : followed(like);
         Path folder = target.getParent();
         removeLeftovers(folder, target.getFileName().toString());
         Path part = folder.resolve("." + target.getFileName() + "." + ProcessHandle.current().pid() + "-" + Thread.currentThread().getId() + ".part");
         Files.deleteIfExists(part);
         try {
-            try (FileChannel out = FileChannel.open(part, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE)) {
+            try (FileChannel out = FileChannel.open(part, Set.of(StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE), privacy(model))) {
                 ByteBuffer buffer = ByteBuffer.wrap(bytes);
                 while (buffer.hasRemaining()) {
                     out.write(buffer);
                 }
-                likeBefore(target, part);
+                likeBefore(model, part);
                 out.force(true);
             }
             Files.move(part, target, StandardCopyOption.ATOMIC_MOVE);
@@ -64,6 +76,12 @@ public final class WholeFile {
         } catch (IOException e) {
             // Some systems can't open a folder; there the move alone has to do.
         }
+    }
+
+    /** For a part that takes its permissions from a file: until it has them only its owner may read it. */
+    private static FileAttribute<?>[] privacy(Path model) {
+        boolean posix = Files.exists(model) && Files.getFileAttributeView(model, PosixFileAttributeView.class) != null;
+        return posix ? new FileAttribute<?>[] {PosixFilePermissions.asFileAttribute(PosixFilePermissions.fromString("rw-------"))} : new FileAttribute<?>[0];
     }
 
     private static void likeBefore(Path target, Path part) throws IOException {

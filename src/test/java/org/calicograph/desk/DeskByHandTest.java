@@ -63,12 +63,12 @@ class DeskByHandTest {
             evening.until("it is drawn once the hand rests", () -> shown(evening, id).equals("42"));
             assertThat(evening.words("cell-" + id)).contains("42");
             assertThat(evening.words("saved")).contains("unsaved");
-            Path safe = folder.resolve(".study.json." + ProcessHandle.current().pid() + ".unsaved");
-            evening.until("it is kept safe beside the file", () -> Files.exists(safe));
+            Path file = folder.resolve("study.json");
+            evening.until("it is kept safe beside the file", () -> !Evening.kept(file).isEmpty());
 
             evening.keys(KeyCode.CONTROL, KeyCode.S);
             evening.until("it is saved", () -> !evening.window.study().isUnsaved());
-            assertThat(safe).doesNotExist();
+            evening.until("what was kept is gone", () -> Evening.kept(file).isEmpty());
             Notebook saved = NotebookFile.read(folder.resolve("study.json"));
             assertThat(saved.cell(id).orElseThrow().text()).isEqualTo("int six = 6;\nsix * 7");
             assertThat(saved.results()).containsKey(id);
@@ -222,7 +222,8 @@ class DeskByHandTest {
             evening.robot.clickOn("Take it up");
             evening.until("the words are back", () -> evening.window.study().notebook().cell("p1").orElseThrow().text().equals(DoomedDesk.TYPED));
             assertThat(evening.words("saved")).contains("unsaved");
-            assertThat(folder.resolve(".study.json." + doomed.pid() + ".unsaved")).doesNotExist();
+            evening.until("what was left is kept as one's own", () -> Evening.kept(file).size() == 1
+                    && !Evening.kept(file).get(0).toString().contains("." + doomed.pid() + "-"));
         }
     }
 
@@ -232,8 +233,47 @@ class DeskByHandTest {
         try (Evening evening = Evening.with(own(), file)) {
             NotebookFile.save(Notebook.titled("Slack Water", Cell.prose("p1", "Theirs.")), file);
             evening.until("it is said", () -> evening.window.notices().says("changed"));
-            evening.robot.clickOn("Load theirs");
+            evening.robot.clickOn("Take theirs");
             evening.until("theirs is shown", () -> evening.window.study().notebook().cell("p1").orElseThrow().text().equals("Theirs."));
+            assertThat(evening.window.study().isUnsaved()).isFalse();
+            evening.keys(KeyCode.CONTROL, KeyCode.Z);
+            evening.until("undo brings back one's own", () -> evening.window.study().notebook().cell("p1").orElseThrow().text().equals("Flood."));
+            assertThat(evening.window.study().isUnsaved()).isTrue();
+        }
+    }
+
+    @Test
+    void keeping_ones_own_leaves_it_unsaved_and_a_file_taken_away_is_noticed() throws Exception {
+        Path file = file(Cell.prose("p1", "Flood."));
+        try (Evening evening = Evening.with(own(), file)) {
+            NotebookFile.save(Notebook.titled("Slack Water", Cell.prose("p1", "Theirs.")), file);
+            evening.until("it is said", () -> evening.window.notices().says("changed"));
+            evening.robot.clickOn("Keep mine");
+            evening.until("one's own is not what the file holds", () -> evening.window.study().isUnsaved());
+            evening.keys(KeyCode.CONTROL, KeyCode.S);
+            evening.until("it is saved", () -> !evening.window.study().isUnsaved());
+            assertThat(NotebookFile.read(file).cell("p1").orElseThrow().text()).isEqualTo("Flood.");
+            Files.move(folder.resolve("study.json"), folder.resolve("moved.json"));
+            evening.until("its going is noticed", () -> evening.window.notices().says("gone"));
+            assertThat(evening.window.study().isUnsaved()).isTrue();
+        }
+    }
+
+    @Test
+    void saving_under_a_name_without_its_ending_never_replaces_another_file_unasked() throws Exception {
+        Path file = file(Cell.prose("p1", "Flood."));
+        Path other = folder.resolve("other.json");
+        NotebookFile.save(Notebook.titled("Other", Cell.prose("p1", "Not mine.")), other);
+        try (Evening evening = Evening.with(own(), file)) {
+            Evening.onFx(() -> {
+                evening.window.papers().saveAs(() -> java.util.Optional.of(folder.resolve("other")));
+                return null;
+            });
+            evening.until("it is asked", () -> evening.window.notices().says("replace"));
+            assertThat(NotebookFile.read(other).title()).isEqualTo("Other");
+            evening.robot.clickOn("Replace it");
+            evening.until("now it is replaced", () -> !evening.window.notices().says("replace") && evening.words("saved").contains("other.json"));
+            assertThat(NotebookFile.read(other).title()).isEqualTo("Slack Water");
         }
     }
 

@@ -163,7 +163,7 @@ class DeskPictures {
         Path file = file(notebook, true);
         try (Evening evening = Evening.with(own, file)) {
             evening.untilDrawn("c1");
-            Evening.onFx(() -> evening.window.papers().save(java.util.Optional::empty));
+            evening.keys(KeyCode.CONTROL, KeyCode.S);
         }
         try (Evening evening = Evening.with(other, file)) {
             evening.until("it is painted", () -> evening.picture("c1").map(p -> p.paintings() > 0).orElse(false));

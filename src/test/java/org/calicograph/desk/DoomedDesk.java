@@ -1,6 +1,5 @@
 package org.calicograph.desk;
 
-import java.nio.file.Files;
 import java.nio.file.Path;
 
 /** A desk in a process of its own, which types a line, waits until it is kept safe, says so, and stays open until it is killed. */
@@ -17,8 +16,7 @@ final class DoomedDesk {
             evening.window.study().setText("p1", TYPED);
             return null;
         });
-        Path kept = file.resolveSibling("." + file.getFileName() + "." + ProcessHandle.current().pid() + ".unsaved");
-        evening.until("it is kept safe", () -> Files.exists(kept));
+        evening.until("it is kept safe", () -> !Evening.kept(file).isEmpty());
         System.out.println("kept");
         Thread.currentThread().join();
     }

@@ -157,6 +157,15 @@ final class Evening implements AutoCloseable {
         return window.wall().hung().equals(Optional.of(cell)) ? window.wall().meant() : Optional.empty();
     }
 
+    /** What is kept of unsaved work beside a file. */
+    static java.util.List<Path> kept(Path file) {
+        try (var all = java.nio.file.Files.list(file.getParent())) {
+            return all.filter(f -> f.getFileName().toString().startsWith("." + file.getFileName()) && f.toString().endsWith(".unsaved")).toList();
+        } catch (java.io.IOException e) {
+            throw new java.io.UncheckedIOException(e);
+        }
+    }
+
     /** What a passage's pin says. */
     String pin(String cell) {
         return onFx(() -> scene().lookup("#pin-" + cell) instanceof javafx.scene.control.Label pin ? pin.getAccessibleText() : "");

@@ -4,8 +4,8 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.util.List;
+import org.calicograph.notebook.WholeFile;
 
 /** A small file of lines; what can't be read counts as empty, what can't be written is let be. */
 final class Lines {
@@ -24,9 +24,7 @@ final class Lines {
     static boolean write(Path file, List<String> lines) {
         try {
             Files.createDirectories(file.toAbsolutePath().getParent());
-            Path part = file.resolveSibling(file.getFileName() + ".part");
-            Files.write(part, lines, StandardCharsets.UTF_8);
-            Files.move(part, file, StandardCopyOption.REPLACE_EXISTING);
+            WholeFile.write(file, (String.join("\n", lines) + "\n").getBytes(StandardCharsets.UTF_8));
             return true;
         } catch (IOException e) {
             return false;

@@ -14,7 +14,7 @@ import org.calicograph.notebook.NotebookFile;
 public final class OpenFile {
 
     private final Path path;
-    private String seen;
+    private volatile String seen;
 
     private OpenFile(Path path, String seen) {
         this.path = path.toAbsolutePath().normalize();
@@ -53,6 +53,11 @@ public final class OpenFile {
     public boolean isChangedElsewhere() {
         String now = print(path);
         return !now.isEmpty() && !now.equals(seen);
+    }
+
+    /** True if it was there, and is no more: taken away, or its folder moved. */
+    public boolean isGone() {
+        return !seen.isEmpty() && !Files.exists(path);
     }
 
     /** What the file holds now has been seen, and will not be told again. */

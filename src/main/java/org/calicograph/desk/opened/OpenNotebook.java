@@ -42,7 +42,12 @@ public final class OpenNotebook {
 
     /** The notebook as it is now is what the file holds. */
     public void markSaved() {
-        saved = history.present();
+        markSaved(history.present());
+    }
+
+    /** This, which it was when saving began, is saved now; what came since is not. */
+    public void markSaved(Notebook then) {
+        saved = then;
         history = history.pause();
     }
 

@@ -5,55 +5,65 @@ import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import org.calicograph.notebook.Notebook;
 import org.calicograph.notebook.NotebookException;
 import org.calicograph.notebook.NotebookFile;
 
 /**
- * Unsaved work, kept beside its file as {@code .NAME.PID.unsaved} so that it outlives a killed window.
- * Work without a file yet is kept in the desk's own folder.
+ * Unsaved work, kept beside its file as {@code .NAME.PID-BEGAN.unsaved} so that it outlives a killed window; whoever may
+ * not read the file may not read this either. Work without a file yet, and work whose folder is gone, is kept in the
+ * desk's own folder.
  */
 public final class Recovery {
 
+    private static final String END = ".unsaved";
+
     private final Path folder;
+    private final Optional<Path> file;
     private final String name;
-    private final long pid;
+    private final Window window;
 
-    private Recovery(Path folder, String name, long pid) {
+    private Recovery(Path folder, Optional<Path> file, String name, Window window) {
         this.folder = folder;
+        this.file = file;
         this.name = name;
-        this.pid = pid;
+        this.window = window;
     }
 
-    public static Recovery beside(Path study) {
-        Path full = study.toAbsolutePath();
-        return new Recovery(full.getParent(), full.getFileName().toString(), ProcessHandle.current().pid());
+    public static Recovery beside(Path file) {
+        Path full = file.toAbsolutePath();
+        return new Recovery(full.getParent(), Optional.of(full), full.getFileName().toString(), Window.here());
     }
 
-    /** For a study that has no file yet. */
+    /** For a notebook that has no file yet, or none any more. */
     public static Recovery in(Path folder) {
-        return new Recovery(folder, "untitled", ProcessHandle.current().pid());
+        return new Recovery(folder, Optional.empty(), "untitled", Window.here());
     }
 
-    /** The same place as another process would use it. */
-    Recovery of(long other) {
-        return new Recovery(folder, name, other);
+    /** The same place as another window would use it. */
+    Recovery of(Window other) {
+        return new Recovery(folder, file, name, other);
     }
 
     private Path own() {
-        return folder.resolve("." + name + "." + pid + ".unsaved");
+        return folder.resolve("." + name + "." + window + END);
     }
 
-    /** @throws NotebookException if it can't be kept */
+    /**
+     * Keeps this beside what it was kept as before, in one step. The folder of a file is never made anew: where it was
+     * moved away, it is another's by now.
+     *
+     * @throws NotebookException if it can't be kept
+     */
     public void keep(Notebook notebook) throws NotebookException {
-        try {
-            Files.createDirectories(folder);
-        } catch (IOException e) {
-            // Saving says what is wrong with the folder.
+        if (file.isEmpty()) {
+            try {
+                Files.createDirectories(folder);
+            } catch (IOException e) {
+                // Saving says what is wrong with the folder.
+            }
         }
-        NotebookFile.save(notebook, own());
+        NotebookFile.save(notebook, own(), file.orElse(own()));
     }
 
     /** Takes away what this window has kept. */
@@ -67,16 +77,15 @@ public final class Recovery {
 
     /** What a window that is no more has left, the latest. */
     public Optional<Left> find() {
-        Pattern form = Pattern.compile(Pattern.quote("." + name + ".") + "(\\d{1,18})\\.unsaved");
+        String start = "." + name + ".";
         Optional<Left> found = Optional.empty();
-        try (DirectoryStream<Path> all = Files.newDirectoryStream(folder, f -> f.getFileName().toString().endsWith(".unsaved"))) {
+        try (DirectoryStream<Path> all = Files.newDirectoryStream(folder, f -> f.getFileName().toString().startsWith(start))) {
             for (Path each : all) {
-                Matcher m = form.matcher(each.getFileName().toString());
-                if (m.matches() && ProcessHandle.of(Long.parseLong(m.group(1))).isEmpty()) {
-                    long when = Files.getLastModifiedTime(each).toMillis();
-                    if (found.isEmpty() || found.get().when() < when) {
-                        found = Optional.of(new Left(each, when));
-                    }
+                String rest = each.getFileName().toString().substring(start.length());
+                boolean left = rest.endsWith(END) && Window.read(rest.substring(0, rest.length() - END.length())).map(w -> !w.isAlive()).orElse(false);
+                long when = left ? Files.getLastModifiedTime(each).toMillis() : 0;
+                if (left && (found.isEmpty() || found.get().when() < when)) {
+                    found = Optional.of(new Left(each, when));
                 }
             }
         } catch (IOException e) {

@@ -1,6 +1,7 @@
 package org.calicograph.desk.shelf;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -27,6 +28,7 @@ import javafx.scene.layout.VBox;
 import org.calicograph.desk.code.CodeSlot;
 import org.calicograph.desk.prose.Prose;
 import org.calicograph.desk.results.PictureView;
+import org.calicograph.notebook.WholeFile;
 import org.calicograph.wire.Catalogue;
 
 /** The shelf, over the book and never over the wall: a list to search, and beneath it the chosen routine with its calls and source. */
@@ -168,7 +170,7 @@ public final class ShelfPage extends BorderPane {
         Path folder = study.ownFolder().orElseThrow();
         try {
             Files.createDirectories(folder);
-            Files.writeString(folder.resolve(name), text + "\n");
+            WholeFile.write(folder.resolve(name), (text + "\n").getBytes(StandardCharsets.UTF_8));
             study.reload();
             tell.accept("Kept in " + folder.resolve(name) + ". It is used from now on.");
         } catch (IOException e) {

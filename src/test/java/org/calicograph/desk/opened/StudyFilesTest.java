@@ -40,11 +40,61 @@ class StudyFilesTest {
 
         Process gone = new ProcessBuilder(Path.of(System.getProperty("java.home"), "bin", "java").toString(), "-version").start();
         gone.waitFor();
-        here.of(gone.pid()).keep(ropewalk);
+        here.of(new Window(gone.pid(), 1)).keep(ropewalk);
         Recovery.Left left = here.find().orElseThrow();
         assertThat(left.read()).isEqualTo(ropewalk);
         left.discard();
         assertThat(here.find()).isEmpty();
+    }
+
+    @Test
+    void work_is_found_although_another_process_has_the_number_now() throws Exception {
+        Recovery here = Recovery.beside(folder.resolve("ropewalk.json"));
+        Window now = Window.here();
+        org.junit.jupiter.api.Assumptions.assumeTrue(now.began() > 0, "this system doesn't tell when a process began");
+        here.of(new Window(now.pid(), now.began() - 60_000)).keep(ropewalk);
+        assertThat(here.find().orElseThrow().read()).isEqualTo(ropewalk);
+    }
+
+    @Test
+    void whoever_may_not_read_a_file_may_not_read_what_is_kept_of_it_and_a_folder_moved_away_is_not_made_anew() throws Exception {
+        Path file = folder.resolve("diary/ropewalk.json");
+        Files.createDirectories(file.getParent());
+        OpenFile.at(file).save(ropewalk);
+        Files.setPosixFilePermissions(file, java.nio.file.attribute.PosixFilePermissions.fromString("rw-------"));
+        Recovery.beside(file).keep(ropewalk);
+        try (var all = Files.list(file.getParent())) {
+            for (Path each : all.toList()) {
+                assertThat(java.nio.file.attribute.PosixFilePermissions.toString(Files.getPosixFilePermissions(each))).as(each.toString()).isEqualTo("rw-------");
+            }
+        }
+        OpenFile open = OpenFile.at(file);
+        assertThat(open.isGone()).isFalse();
+        Files.move(file.getParent(), folder.resolve("elsewhere"));
+        assertThat(open.isGone()).isTrue();
+        org.assertj.core.api.Assertions.assertThatThrownBy(() -> Recovery.beside(file).keep(ropewalk)).isInstanceOf(org.calicograph.notebook.NotebookException.class);
+        assertThat(file.getParent()).doesNotExist();
+    }
+
+    @Test
+    void a_notebook_open_in_a_living_window_is_known_to_the_next_and_in_a_dead_one_not() throws Exception {
+        Path file = folder.resolve("ropewalk.json");
+        Path own = folder.resolve("own");
+        Process other = new ProcessBuilder("sleep", "60").start();
+        try {
+            Window theirs = new Window(other.pid(), other.info().startInstant().map(java.time.Instant::toEpochMilli).orElse(0L));
+            Presence there = new Presence(own, theirs);
+            there.open(file);
+            Presence here = new Presence(own);
+            assertThat(here.isOpenElsewhere(file)).isTrue();
+            assertThat(here.isOpenElsewhere(folder.resolve("other.json"))).isFalse();
+            here.open(file);
+            here.close();
+            assertThat(here.isOpenElsewhere(file)).isTrue();
+        } finally {
+            other.destroyForcibly().waitFor();
+        }
+        assertThat(new Presence(own).isOpenElsewhere(file)).isFalse();
     }
 
     @Test
