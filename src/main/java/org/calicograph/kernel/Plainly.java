@@ -11,6 +11,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import jdk.jshell.Diag;
 import org.calicograph.kernel.numbers.WholeDivision;
+import org.calicograph.wire.Catalogue;
 import org.calicograph.wire.Place;
 import org.calicograph.wire.Problem;
 
@@ -150,6 +151,13 @@ final class Plainly {
         all.addAll(Imports.words());
         if (symbol.startsWith("class ") || symbol.startsWith("variable ") && Character.isUpperCase(symbol.charAt(9))) {
             all.addAll(Imports.types(stdlib));
+        }
+        String wanted = symbol.replaceAll("\\(.*", "").replaceAll("^.* ", "");
+        for (Catalogue.Broken each : stdlib.broken()) {
+            String name = java.nio.file.Path.of(each.file()).getFileName().toString();
+            if (name.equals(wanted + ".java")) {
+                return wanted + " can't be used: in " + name + ", line " + each.problem().from().line() + ", " + each.problem().message().replaceFirst("\\.$", "") + ".";
+            }
         }
         String close = near(symbol, all);
         return close.isEmpty() ? "There is no " + symbol + " here. No cell, import or stdlib file declares it; look for a misspelling, or declare it."

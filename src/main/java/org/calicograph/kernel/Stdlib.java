@@ -2,11 +2,18 @@ package org.calicograph.kernel;
 
 import java.io.IOException;
 import java.net.URI;
+import java.nio.ByteBuffer;
+import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.FileSystemException;
+import java.nio.file.FileVisitOption;
+import java.nio.file.FileVisitResult;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.SimpleFileVisitor;
 import java.nio.file.StandardCopyOption;
+import java.nio.file.attribute.BasicFileAttributes;
 import java.nio.file.attribute.FileTime;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
@@ -18,7 +25,9 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import javax.tools.Diagnostic;
@@ -43,6 +52,9 @@ final class Stdlib {
 
     private static final Pattern PACKAGE_LINE = Pattern.compile("(?m)^\\s*package\\s+[\\w.]+\\s*;");
     private static final int KEPT = 8;
+    /** What could not be compiled, and the sizes of all files, in a folder of classes. */
+    private static final String BROKEN = "broken.txt";
+    private static final String WHOLE = "whole.txt";
 
     private final Map<String, Path> files;
     private final Optional<Path> classes;
@@ -77,34 +89,132 @@ final class Stdlib {
 
     /**
      * @param folders later ones are laid over earlier ones: of two files with one name, the later counts
-     * @param cache   compiled classes go into a folder below it
+     * @param cache   compiled classes go into a folder below it; where it can't be written they are compiled for this
+     *                process alone
      */
     static Stdlib of(List<Path> folders, Path cache) throws IOException {
         Map<String, Path> files = new TreeMap<>();
+        Map<Path, String> texts = new LinkedHashMap<>();
+        List<Catalogue.Broken> unread = new ArrayList<>();
         for (Path folder : folders) {
             if (Files.isDirectory(folder)) {
-                try (Stream<Path> all = Files.walk(folder)) {
-                    all.filter(f -> f.getFileName().toString().endsWith(".java") && !f.getFileName().toString().equals("package-info.java"))
-                            .sorted().forEach(f -> files.put(f.getFileName().toString(), f));
-                }
+                sources(folder, unread).forEach(f -> files.put(f.getFileName().toString(), f));
             }
         }
-        if (files.isEmpty()) {
-            return new Stdlib(files, Optional.empty(), List.of());
-        }
-        Map<Path, String> texts = new LinkedHashMap<>();
         for (Path file : files.values()) {
-            texts.put(file, Files.readString(file));
+            try {
+                texts.put(file, read(file));
+            } catch (IOException e) {
+                unread.add(broken(file, e instanceof CharacterCodingException ? "the file isn't text in UTF-8; save it as UTF-8"
+                        : "the file can't be read: " + e.getMessage() + "; check its permissions"));
+            } catch (IllegalArgumentException e) {
+                unread.add(broken(file, e.getMessage()));
+            }
         }
+        if (texts.isEmpty()) {
+            return new Stdlib(files, Optional.empty(), unread);
+        }
+        Path kept = kept(texts, cache);
+        List<Catalogue.Broken> broken = new ArrayList<>(unread);
+        broken.addAll(readBroken(kept.resolve(BROKEN)));
+        return new Stdlib(files, Optional.of(kept), broken);
+    }
+
+    /** The folder with the compiled classes, compiled now if there is none or it is damaged. */
+    private static Path kept(Map<Path, String> texts, Path cache) throws IOException {
         Path kept = cache.resolve("stdlib").resolve(key(texts));
-        Path list = kept.resolve("broken.txt");
-        if (!Files.exists(list)) {
+        try {
+            if (isWhole(kept)) {
+                Files.setLastModifiedTime(kept, FileTime.fromMillis(System.currentTimeMillis()));
+                return kept;
+            }
+            if (Files.exists(kept)) {
+                delete(kept);
+            }
             compile(texts, kept);
             dropOld(kept);
-        } else {
-            Files.setLastModifiedTime(kept, FileTime.fromMillis(System.currentTimeMillis()));
+            return kept;
+        } catch (FileSystemException e) {
+            if (isWhole(kept)) {
+                return kept;
+            }
+            // The cache is full, or somebody else's: this process does without it.
+            Path alone = Files.createTempDirectory("calicograph-stdlib");
+            Runtime.getRuntime().addShutdownHook(new Thread(() -> {
+                try {
+                    delete(alone);
+                } catch (IOException left) {
+                    // The system clears its temporary folder itself.
+                }
+            }));
+            compile(texts, alone.resolve("classes"));
+            return alone.resolve("classes");
         }
-        return new Stdlib(files, Optional.of(kept), readBroken(list));
+    }
+
+    /** Sources in a folder and below it; what an editor or a system leaves there, and folders, are none. */
+    private static List<Path> sources(Path folder, List<Catalogue.Broken> unread) throws IOException {
+        List<Path> found = new ArrayList<>();
+        Files.walkFileTree(folder, Set.of(FileVisitOption.FOLLOW_LINKS), 8, new SimpleFileVisitor<>() {
+            @Override
+            public FileVisitResult visitFile(Path file, BasicFileAttributes is) {
+                String name = file.getFileName().toString();
+                if (is.isRegularFile() && name.endsWith(".java") && !name.startsWith(".") && !name.equals("package-info.java")) {
+                    found.add(file);
+                }
+                return FileVisitResult.CONTINUE;
+            }
+
+            @Override
+            public FileVisitResult visitFileFailed(Path file, IOException e) {
+                String name = file.getFileName().toString();
+                if (!name.startsWith(".")) {
+                    unread.add(broken(file, "it can't be read: " + e.getMessage() + "; check its permissions"));
+                }
+                return FileVisitResult.CONTINUE;
+            }
+        });
+        found.sort(Comparator.naturalOrder());
+        return found;
+    }
+
+    /**
+     * @throws IllegalArgumentException if the text can't be a file of the stdlib, with the repair
+     * @throws IOException              if it can't be read, or isn't UTF-8
+     */
+    private static String read(Path file) throws IOException {
+        String text = StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(Files.readAllBytes(file))).toString();
+        // A byte-order mark is an editor's, not Java's.
+        String whole = text.startsWith("\uFEFF") ? text.substring(1) : text;
+        Matcher line = PACKAGE_LINE.matcher(whole);
+        if (line.find() && !line.group().strip().matches("package\\s+" + Pattern.quote(PACKAGE) + "\\s*;")) {
+            throw new IllegalArgumentException("its line '" + line.group().strip() + "' puts it where no cell looks; take the line out");
+        }
+        String name = file.getFileName().toString().replaceFirst("\\.java$", "");
+        if (!Pattern.compile("\\b(?:class|interface|record|enum)\\s+" + Pattern.quote(name) + "\\b").matcher(whole).find()) {
+            throw new IllegalArgumentException("there is no class '" + name + "' in it; name the class and the file alike");
+        }
+        return whole;
+    }
+
+    private static Catalogue.Broken broken(Path file, String why) {
+        return new Catalogue.Broken(file.toString(), new Problem(new Place(1, 1), new Place(1, 1), why));
+    }
+
+    /** True if every class that was written there is there, as long as it was: not so after a power cut. */
+    private static boolean isWhole(Path kept) {
+        try {
+            for (String line : Files.readAllLines(kept.resolve(WHOLE))) {
+                String[] parts = line.split("\t");
+                if (Files.size(kept.resolve(parts[1])) != Long.parseLong(parts[0])) {
+                    return false;
+                }
+            }
+            readBroken(kept.resolve(BROKEN));
+            return true;
+        } catch (IOException | RuntimeException e) {
+            return false;
+        }
     }
 
     /** Where the classes are; nowhere if there is no stdlib. */
@@ -181,13 +291,20 @@ final class Stdlib {
         List<String> lines = new ArrayList<>();
         broken.values().forEach(b -> lines.add(String.join("\t", b.file(), "" + b.problem().from().line(), "" + b.problem().from().column(),
                 "" + b.problem().to().line(), "" + b.problem().to().column(), b.problem().message().replaceAll("\\s+", " "))));
-        Files.write(work.resolve("broken.txt"), lines);
+        Files.write(work.resolve(BROKEN), lines);
+        List<String> sizes = new ArrayList<>();
+        try (Stream<Path> all = Files.walk(work)) {
+            for (Path each : all.filter(Files::isRegularFile).toList()) {
+                sizes.add(Files.size(each) + "\t" + work.relativize(each));
+            }
+        }
+        Files.write(work.resolve(WHOLE), sizes);
         try {
             Files.move(work, kept, StandardCopyOption.ATOMIC_MOVE);
         } catch (FileAlreadyExistsException | java.nio.file.DirectoryNotEmptyException e) {
-            delete(work); // another kernel was quicker, with the same result
+            delete(work); // Another kernel was quicker, with the same result.
         } catch (java.nio.file.FileSystemException e) {
-            if (!Files.exists(kept.resolve("broken.txt"))) {
+            if (!isWhole(kept)) {
                 throw e;
             }
             delete(work);

@@ -99,4 +99,54 @@ class StdlibTest {
         assertThat(catalogue.entries()).containsExactly(new Catalogue.Entry("Waves", "Rows of small triangles.", file.toString(),
                 List.of(new Catalogue.Routine("static int block(int size, String name)", "A block of them.", 7))));
     }
+
+    @Test
+    void what_editors_and_systems_leave_behind_is_passed_over() throws Exception {
+        write("own/Knot.java", "public class Knot { public static int value() { return 1; } }");
+        write("own/._Knot.java", "\0\5\26\7");
+        write("own/.#Bend.java", "somebody@here.77");
+        Files.createDirectories(place.resolve("own/Old.java"));
+        Files.createSymbolicLink(place.resolve("own/.#Knot.java"), Path.of("nobody@nowhere.1"));
+        Stdlib stdlib = stdlib("own");
+        assertThat(stdlib.broken()).isEmpty();
+        assertThat(call(stdlib, "Knot")).isEqualTo(1);
+    }
+
+    @Test
+    void a_file_that_cannot_be_a_routine_is_named_with_its_repair_and_the_others_work() throws Exception {
+        write("own/Knot.java", "\uFEFFpublic class Knot { public static int value() { return 7; } }");
+        Path latin = place.resolve("own/Latin.java");
+        Files.write(latin, "// f\u00fcnf\npublic class Latin { }".getBytes(java.nio.charset.StandardCharsets.ISO_8859_1));
+        write("own/Bend.java", "public class Hitch { }");
+        write("own/Ring.java", "package rings;\npublic class Ring { }");
+        Path locked = write("own/Locked.java", "public class Locked { }");
+        Files.setPosixFilePermissions(locked, java.util.Set.of());
+        Stdlib stdlib = stdlib("own");
+        assertThat(call(stdlib, "Knot")).isEqualTo(7);
+        java.util.Map<String, String> said = new java.util.TreeMap<>();
+        stdlib.broken().forEach(b -> said.put(Path.of(b.file()).getFileName().toString(), b.problem().message()));
+        assertThat(said.get("Latin.java")).contains("save it as UTF-8");
+        assertThat(said.get("Bend.java")).contains("there is no class 'Bend' in it; name the class and the file alike");
+        assertThat(said.get("Ring.java")).contains("'package rings;'").contains("take the line out");
+        if (!Files.isReadable(locked)) {
+            assertThat(said.get("Locked.java")).contains("check its permissions");
+        }
+        assertThat(new Plainly(stdlib).words("cannot find symbol\n  symbol:   variable Ring\n  location: class ", java.util.Set.of()))
+                .startsWith("Ring can't be used: in Ring.java, line 1,").contains("take the line out");
+    }
+
+    @Test
+    void a_cache_left_empty_by_a_power_cut_is_made_anew_and_one_that_cannot_be_written_is_done_without() throws Exception {
+        write("own/Knot.java", "public class Knot { public static int value() { return 7; } }");
+        Path kept = stdlib("own").classes().orElseThrow();
+        try (var all = Files.walk(kept)) {
+            for (Path each : all.filter(f -> f.toString().endsWith(".class")).toList()) {
+                Files.write(each, new byte[0]);
+            }
+        }
+        assertThat(call(stdlib("own"), "Knot")).isEqualTo(7);
+        // A file in the place of the cache's folder: nobody, whatever he may do, can write below it.
+        Path blocked = write("blocked", "no folder");
+        assertThat(call(Stdlib.of(java.util.List.of(place.resolve("own")), blocked), "Knot")).isEqualTo(7);
+    }
 }
