@@ -107,7 +107,18 @@ final class Cells {
     }
 
     CellScan scan(String cell, String text) {
-        return Reader.whole(cell, reader.read(cut(text).stream().map(Reader.Cut::source).toList()));
+        return scan(List.of(cell), List.of(text)).get(0);
+    }
+
+    /** What each cell says about names; all pieces are read together, since every start of the compiler costs more than a piece. */
+    List<CellScan> scan(List<String> cells, List<String> texts) {
+        List<List<String>> pieces = texts.stream().map(text -> cut(text).stream().map(Reader.Cut::source).toList()).toList();
+        reader.read(pieces.stream().flatMap(List::stream).toList());
+        List<CellScan> scans = new ArrayList<>();
+        for (int i = 0; i < cells.size(); i++) {
+            scans.add(Reader.whole(cells.get(i), reader.read(pieces.get(i))));
+        }
+        return scans;
     }
 
     private List<Reader.Cut> cut(String text) {

@@ -32,8 +32,10 @@ final class Faults {
     /** What was thrown while the cell was at work. */
     Failure of(String cell, Throwable thrown) {
         Throwable t = thrown;
+        Optional<String> loading = Optional.empty();
         while (t instanceof ExceptionInInitializerError && t.getCause() != null) {
             t = t.getCause();
+            loading = loading.or(() -> routine(thrown));
         }
         if (t instanceof OutOfMemoryError) {
             return new Failure.OutOfMemory(heapMegabytes);
@@ -52,7 +54,22 @@ final class Faults {
             return new Failure.DoesNotCompile(List.of(new Problem(new Place(1, 1), new Place(1, 1),
                     "This cell calls something that uses a name which is declared nowhere.")));
         }
+        if (loading.isPresent()) {
+            return new Failure.Threw(kind(t), loading.get() + " can't be used, since it throws as it is loaded: " + said(t), place(cell, thrown), frames(t), List.of());
+        }
         return threw(cell, t);
+    }
+
+    /** The file of the routine whose class could not be loaded, if it is one of the stdlib. */
+    private static Optional<String> routine(Throwable thrown) {
+        for (Throwable t = thrown; t != null; t = t.getCause()) {
+            for (StackTraceElement e : t.getStackTrace()) {
+                if (e.getClassName().startsWith(Stdlib.PACKAGE + ".") && e.getMethodName().equals("<clinit>") && e.getFileName() != null) {
+                    return Optional.of(e.getFileName());
+                }
+            }
+        }
+        return Optional.empty();
     }
 
     Failure.Threw threw(String cell, Throwable t) {
@@ -83,7 +100,9 @@ final class Faults {
         try {
             String message = t.getMessage();
             String text = message == null ? "" : message;
-            return text.length() > 4000 ? text.substring(0, 4000) + "…" : text;
+            // Letters that steer a terminal are no words.
+            String plain = text.replaceAll("[\\p{Cntrl}&&[^\n\t]]", "\uFFFD");
+            return plain.length() > 4000 ? plain.substring(0, 4000) + "…" : plain;
         } catch (Throwable e) {
             return "its message can't be read (" + kind(e) + ")";
         }

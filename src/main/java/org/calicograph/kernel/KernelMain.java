@@ -23,7 +23,6 @@ import org.calicograph.colour.Colour;
 import org.calicograph.geometry.Region;
 import org.calicograph.geometry.Transform;
 import org.calicograph.measure.Length;
-import org.calicograph.wire.CellScan;
 import org.calicograph.wire.Channel;
 import org.calicograph.wire.FromKernel;
 import org.calicograph.wire.Message;
@@ -96,6 +95,8 @@ public final class KernelMain {
         } catch (OutOfMemoryError e) {
             code = ToKernel.NO_MEMORY;
         } finally {
+            // Processes that cells have started end with them.
+            ProcessHandle.current().descendants().forEach(ProcessHandle::destroyForcibly);
             Runtime.getRuntime().halt(code);
         }
     }
@@ -261,11 +262,7 @@ public final class KernelMain {
             if (next == null && !evaluating && work.isEmpty()) {
                 warmth.remove().run();
             } else if (next instanceof ToKernel.Scan s) {
-                List<CellScan> scans = new ArrayList<>();
-                for (int i = 0; i < s.cells().size(); i++) {
-                    scans.add(ready.scan(s.cells().get(i), s.texts().get(i)));
-                }
-                control.send(new FromKernel.Scanned(s.ticket(), scans));
+                control.send(new FromKernel.Scanned(s.ticket(), ready.scan(s.cells(), s.texts())));
             } else if (next instanceof ToKernel.Complete c) {
                 control.send(completer.complete(c));
             } else if (next instanceof ToKernel.Explain e) {

@@ -16,19 +16,26 @@ final class Printing {
     private boolean open;
     private int room;
     private long lost;
+    /** What cells print to; a cell may have put another in its place. */
+    private final PrintStream stream = new PrintStream(new OutputStream() {
+        @Override
+        public void write(int b) {
+            take(new byte[] {(byte) b}, 0, 1);
+        }
+
+        @Override
+        public void write(byte[] bytes, int from, int length) {
+            take(bytes, from, length);
+        }
+        }, true, StandardCharsets.UTF_8);
+    private boolean taken;
 
     void takeOver() {
-        PrintStream stream = new PrintStream(new OutputStream() {
-            @Override
-            public void write(int b) {
-                take(new byte[] {(byte) b}, 0, 1);
-            }
+        taken = true;
+        restore();
+    }
 
-            @Override
-            public void write(byte[] bytes, int from, int length) {
-                take(bytes, from, length);
-            }
-        }, true, StandardCharsets.UTF_8);
+    private void restore() {
         System.setOut(stream);
         System.setErr(stream);
         System.setIn(InputStream.nullInputStream());
@@ -49,6 +56,9 @@ final class Printing {
         room = Math.max(0, MOST - already);
         lost = 0;
         open = true;
+        if (taken && System.out != stream) {
+            restore();
+        }
     }
 
     synchronized String end() {

@@ -23,7 +23,7 @@ import org.calicograph.wire.CellScan;
 /** Cuts cells into pieces and reads what each declares, reads and writes, without compiling anything. */
 final class Reader {
 
-    private static final int MOST_KEPT = 400;
+    private static final int MOST_KEPT = 100_000;
 
     /** A piece as cut: its source and where it begins in the cell. */
     record Cut(String source, int offset) { }
@@ -50,7 +50,7 @@ final class Reader {
 
         @Override
         protected boolean removeEldestEntry(Map.Entry<String, Reading> eldest) {
-            return size() > MOST_KEPT * 10;
+            return size() > MOST_KEPT;
         }
     };
 

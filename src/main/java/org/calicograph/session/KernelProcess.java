@@ -229,11 +229,17 @@ final class KernelProcess {
     private void finish() {
         try {
             if (!process.waitFor(2, TimeUnit.SECONDS)) {
-                process.destroyForcibly();
+                end();
             }
         } catch (InterruptedException e) {
-            process.destroyForcibly();
+            end();
         }
+    }
+
+    /** Ends the process, and first those that cells have started. */
+    private void end() {
+        process.descendants().forEach(ProcessHandle::destroyForcibly);
+        process.destroyForcibly();
     }
 
     long pid() {
@@ -255,7 +261,7 @@ final class KernelProcess {
 
     void kill() {
         killed = true;
-        process.destroyForcibly();
+        end();
         close();
     }
 

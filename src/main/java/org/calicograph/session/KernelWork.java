@@ -70,11 +70,11 @@ final class KernelWork implements Kernels.Watch {
         return (!turned.isEmpty() || !sketches.owed().isEmpty()) && kernels.isThere() || run.isPresent() && run.get().turn;
     }
 
-    /** Takes waiting cells off the list and ends the one at work. */
+    /** Takes all cells off the list, also one that is at work and was wanted once more, and ends the one at work. */
     void stop() {
         for (CellProgress work : board.cells.values()) {
+            work.wanted = false;
             if (work.state instanceof CellState.Waiting) {
-                work.wanted = false;
                 board.stands(work, work.before);
             }
         }

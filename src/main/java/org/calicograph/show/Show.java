@@ -3,6 +3,7 @@ package org.calicograph.show;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import org.calicograph.drafting.Draft;
 import org.calicograph.drawing.Drawable;
@@ -76,7 +77,7 @@ public final class Show {
         if (value instanceof Object[] array) {
             return several(List.of(array));
         }
-        return shape(value).orElseGet(() -> Exhibit.words(String.valueOf(value)));
+        return shape(value).orElseGet(() -> Exhibit.words(Objects.requireNonNullElse(value.toString(), "a value without words: its toString gives null")));
     }
 
     private static Optional<Exhibit> shape(Object value) {

@@ -42,6 +42,59 @@ class FailuresTest {
     }
 
     @Test
+    void after_a_stop_nothing_is_drawn_until_it_is_asked_for() {
+        try (Studio quick = Studio.open(Studio.options(cache), Map.of(), "int n = 1;", "while (n > 0) { }", "n + 1")) {
+            quick.draw("a1");
+            quick.session.draw("a2");
+            quick.await("the cell at work", () -> quick.session.state("a2") instanceof CellState.Drawing);
+            quick.session.edit("a1", "int n = 2;");
+            quick.session.drawStale();
+            quick.session.draw("a2");
+            quick.await("the changed cell waits", () -> quick.session.state("a1") instanceof CellState.Waiting);
+            quick.session.stop();
+            quick.await("nothing is at work", () -> quick.session.states().values().stream().noneMatch(CellState::pending)
+                    && quick.session.kernel() instanceof KernelState.Ready);
+            // A question is answered behind all that was to be done before it.
+            Studio.get(quick.session.check("a3", "n + 2"));
+            assertThat(quick.session.states().values()).noneMatch(CellState::pending);
+            assertThat(quick.session.state("a2")).isNotInstanceOf(CellState.Done.class);
+            quick.draw("a3");
+            assertThat(quick.words("a3")).isEqualTo("3");
+        }
+    }
+
+    @Test
+    void a_value_whose_to_string_gives_null_is_shown_as_one_without_words() {
+        studio.put("new Object() { public String toString() { return null; } }", "5").drawAll();
+        assertThat(studio.words("a1")).contains("a value without words");
+        assertThat(studio.words("a2")).isEqualTo("5");
+    }
+
+    @Test
+    void a_cell_that_takes_the_output_away_takes_it_from_no_other() {
+        studio.put("System.setOut(null);", "System.out.println(\"heard\");").drawAll();
+        assertThat(studio.session.state("a2")).isInstanceOfSatisfying(CellState.Done.class, done -> assertThat(done.output()).contains("heard"));
+    }
+
+    @Test
+    void letters_that_steer_a_terminal_are_not_passed_on() {
+        studio.put("throw new RuntimeException(\"a\\u001b[31mred\\u0007\");").drawAll();
+        assertThat(studio.failure("a1", Failure.Threw.class).message()).doesNotContain("\u001b").doesNotContain("\u0007").contains("red");
+    }
+
+    @Test
+    void processes_that_a_cell_started_end_with_the_kernel() {
+        ProcessHandle started;
+        try (Studio quick = Studio.open(Studio.options(cache), Map.of(), "new ProcessBuilder(\"sleep\", \"300\").start().pid()")) {
+            quick.drawAll();
+            started = ProcessHandle.of(Long.parseLong(quick.words("a1"))).orElseThrow();
+            assertThat(started.isAlive()).isTrue();
+        }
+        Studio.get(started.onExit().thenApply(p -> p));
+        assertThat(started.isAlive()).isFalse();
+    }
+
+    @Test
     void a_loop_is_stopped() {
         stopped("while (true) { }");
     }
