@@ -1,7 +1,9 @@
 package org.calicograph.command;
 
 import java.time.Duration;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import org.calicograph.measure.Length;
 import org.calicograph.session.SessionOptions;
@@ -11,7 +13,7 @@ import picocli.CommandLine.Option;
 final class DrawingOptions {
 
     @Option(names = "--set", paramLabel = "NAME=VALUE", description = "Set a dial; may be given again for another. Lengths as the trade writes them: --set \"width=7 3/8 in\".")
-    private Map<String, String> dials = new LinkedHashMap<>();
+    private List<String> dials = new ArrayList<>();
 
     @Option(names = "--metric", description = "Write lengths and areas in metric; where that rounds, the exact inches stand beside.")
     private boolean metric;
@@ -28,8 +30,25 @@ final class DrawingOptions {
     @Option(names = "--trace", description = "Show stack traces, for developers.")
     private boolean trace;
 
+    /**
+     * The dials set, by name.
+     *
+     * @throws Refusal if one is set twice to different values, or a value has no name
+     */
     Map<String, String> dials() {
-        return new LinkedHashMap<>(dials);
+        Map<String, String> all = new LinkedHashMap<>();
+        for (String each : dials) {
+            int at = each.indexOf('=');
+            if (at < 1) {
+                throw new Refusal(Refusal.FILE, "'--set " + each + "' sets no dial; write NAME=VALUE");
+            }
+            String name = each.substring(0, at);
+            String before = all.putIfAbsent(name, each.substring(at + 1));
+            if (before != null && !before.equals(each.substring(at + 1))) {
+                throw new Refusal(Refusal.FILE, "the dial '" + name + "' is set twice, to " + before + " and to " + each.substring(at + 1) + "; leave one of them");
+            }
+        }
+        return all;
     }
 
     boolean quiet() {

@@ -106,19 +106,8 @@ final class Cells {
         return evaluations;
     }
 
-    CellScan scan(String cell, String text) {
-        return scan(List.of(cell), List.of(text)).get(0);
-    }
-
-    /** What each cell says about names; all pieces are read together, since every start of the compiler costs more than a piece. */
     List<CellScan> scan(List<String> cells, List<String> texts) {
-        List<List<String>> pieces = texts.stream().map(text -> cut(text).stream().map(Reader.Cut::source).toList()).toList();
-        reader.read(pieces.stream().flatMap(List::stream).toList());
-        List<CellScan> scans = new ArrayList<>();
-        for (int i = 0; i < cells.size(); i++) {
-            scans.add(Reader.whole(cells.get(i), reader.read(pieces.get(i))));
-        }
-        return scans;
+        return reader.whole(cells, texts.stream().map(text -> cut(text).stream().map(Reader.Cut::source).toList()).toList());
     }
 
     private List<Reader.Cut> cut(String text) {

@@ -115,7 +115,7 @@ final class Reader {
         }
         Set<Integer> wrong = new HashSet<>();
         JavacTask task = (JavacTask) compiler.getTask(null, null, diagnostic -> note(diagnostic, wrong),
-                List.of("-proc:none", "-Xlint:none", "-XDshould-stop.ifError=PARSE"), null, units);
+                List.of("-proc:none", "-Xlint:none", "-XDshould-stop.ifError=PARSE", "-Xmaxerrs", "10000000"), null, units);
         try {
             for (CompilationUnitTree tree : task.parse()) {
                 int index = index(tree.getSourceFile());
@@ -142,8 +142,17 @@ final class Reader {
         return Integer.parseInt(name.substring(name.lastIndexOf('P') + 1, name.lastIndexOf('.')));
     }
 
-    /** What a cell says as a whole. */
-    static CellScan whole(String cell, List<Reading> readings) {
+    /** What each cell says about names; all pieces are read together, since every start of the compiler costs more than a piece. */
+    List<CellScan> whole(List<String> cells, List<List<String>> pieces) {
+        read(pieces.stream().flatMap(List::stream).toList());
+        List<CellScan> scans = new ArrayList<>();
+        for (int i = 0; i < cells.size(); i++) {
+            scans.add(whole(cells.get(i), read(pieces.get(i))));
+        }
+        return scans;
+    }
+
+    private static CellScan whole(String cell, List<Reading> readings) {
         List<CellScan.Declared> declares = new ArrayList<>();
         Set<String> reads = new LinkedHashSet<>();
         Set<String> writes = new LinkedHashSet<>();

@@ -50,7 +50,7 @@ public final class Rehearsal {
     private static void play(Path cache) throws IOException {
         Cells cells = new Cells(new Running(), Stdlib.of(List.of(), cache), 256);
         cells.takeOverOutput();
-        cells.scan("a1", CELL);
+        cells.scan(List.of("a1"), List.of(CELL));
         Cells.Result result = cells.evaluate("a1", CELL, Map.of(), List.of());
         if (result.exhibit().isPresent()) {
             ExhibitFormat.exhibit(result.exhibit().get());

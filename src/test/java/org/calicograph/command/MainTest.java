@@ -51,7 +51,7 @@ class MainTest {
         assertThat(run("draw").err()).isEqualTo("calicograph: draw needs --out DIR and NOTEBOOK; add them ('calicograph draw --help' explains)\n");
         assertThat(run("draw", "a.json", "b.json", "--out", "d").err()).startsWith("calicograph: draw can't use 'b.json'; leave it out");
         for (String[] line : new String[][] {{"drwa"}, {"draw", "--oot"}, {"draw"}, {"draw", "a", "b", "--out", "d"}, {"draw", "a", "--out", "d", "--heap", "much"},
-                {"draw", "a", "--out", "d", "--set", "points"}, {"draw", "a", "--out", "d", "--heap", "3"}, {"sheet", "a", "--over", "p", "--out", "s.gif"}}) {
+                {"draw", "a", "--out", "d", "--set", "points"}, {"draw", "a", "--out", "d", "--set", "points=8", "--set", "points=9"}, {"draw", "a", "--out", "d", "--heap", "3"}, {"sheet", "a", "--over", "p", "--out", "s.gif"}}) {
             Ran ran = run(line);
             assertThat(ran.code()).as(String.join(" ", line)).isEqualTo(2);
             assertThat(ran.err().strip()).as(String.join(" ", line)).doesNotContain("\n", "Exception").startsWith("calicograph: ");

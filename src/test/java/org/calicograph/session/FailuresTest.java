@@ -207,4 +207,19 @@ class FailuresTest {
         studio.draw("a2");
         assertThat(studio.words("a2")).isEqualTo("42");
     }
+
+    /** Expressions don't parse as members, and the compiler stops reporting after its hundredth objection unless told otherwise. */
+    @Test
+    void three_hundred_cells_are_read_together_and_each_says_what_it_declares() {
+        String[] texts = new String[300];
+        for (int i = 0; i < texts.length; i++) {
+            texts[i] = "int n" + i + " = " + (i == 0 ? "1" : i % 7 == 0 ? "n" + (i - 1) + " + 1" : "2") + ";\nn" + i;
+        }
+        try (Studio many = Studio.open(Studio.options(cache), Map.of(), texts)) {
+            many.draw("a300");
+            assertThat(many.words("a300")).isEqualTo("2");
+            assertThat(many.session.needs().get("a8")).containsExactly("a7");
+            assertThat(many.session.states().values()).noneMatch(s -> s instanceof CellState.Failed);
+        }
+    }
 }
