@@ -68,7 +68,7 @@ class CellsTest {
     }
 
     private static CellScan scan(String text) {
-        return cells.scan("s", text);
+        return cells.scan(java.util.List.of("s"), java.util.List.of(text)).get(0);
     }
 
     private static List<String> declares(String text) {

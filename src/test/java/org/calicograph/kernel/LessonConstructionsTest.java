@@ -46,7 +46,7 @@ class LessonConstructionsTest {
             }
             String id = cell.id();
             assertThat(cells.evaluate(id, cell.text(), Map.of(), List.of()).failure()).as(file + " " + id).isEmpty();
-            cells.scan(id, cell.text()).declares().stream().map(d -> d.key()).filter(k -> k.matches("\\w+")).forEach(declared::add);
+            cells.scan(java.util.List.of(id), java.util.List.of(cell.text())).get(0).declares().stream().map(d -> d.key()).filter(k -> k.matches("\\w+")).forEach(declared::add);
         }
         Cells.Result result = cells.evaluate("probe", """
                 Stream.<Object>of(%s).filter(o -> o instanceof Draft).flatMap(o -> ((Draft) o).figures().entrySet().stream()).map(e -> e.getKey() + "|"
