@@ -1,6 +1,11 @@
 package org.calicograph.border;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.Set;
+import java.util.function.Function;
+import org.calicograph.patchwork.Patch;
+import org.calicograph.patchwork.Roles;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -59,9 +64,18 @@ public record PiecedBorder(Patchwork unit, Optional<Patchwork> corner, boolean m
         return new PiecedBorder(unit, corner, mirrored, fit, Block.plain(cloth, spacer.width(), spacer.height()));
     }
 
-    /** The same border with every patch of the given roles in their fabrics. */
+    /**
+     * The same border with every patch of the given roles in their fabrics, in its units, corners and spacers.
+     *
+     * @throws DesignException as {@link Patchwork#with(Map)} has it, where none of them has the role
+     */
     public PiecedBorder with(Map<Role, Fabric> fabrics) {
-        return new PiecedBorder(unit.with(fabrics), corner.map(c -> c.with(fabrics)), mirrored, fit, spacer.with(fabrics));
+        Set<Role> all = new LinkedHashSet<>(unit.roles());
+        corner.ifPresent(c -> all.addAll(c.roles()));
+        all.addAll(spacer.roles());
+        Roles.require("the border of " + unit.name(), all, fabrics);
+        Function<Patch, Fabric> choice = p -> fabrics.getOrDefault(p.role(), p.fabric());
+        return new PiecedBorder(unit.recoloured(choice), corner.map(c -> c.recoloured(choice)), mirrored, fit, spacer.recoloured(choice));
     }
 
     public PiecedBorder with(Role role, Fabric fabric) {

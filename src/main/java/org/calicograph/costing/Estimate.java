@@ -10,6 +10,7 @@ import org.calicograph.drawing.Drawable;
 import org.calicograph.drawing.Exhibit;
 import org.calicograph.drawing.Table;
 import org.calicograph.fabric.Fabric;
+import org.calicograph.fabric.NearestNames;
 import org.calicograph.fabric.Price;
 import org.calicograph.finishing.Finishing;
 import org.calicograph.measure.Length;
@@ -72,6 +73,14 @@ public record Estimate(String title, Rates rates, List<Work> work, List<Goods> g
     }
 
     private static List<Goods> goods(Quilt quilt, Cutting cutting, Finishing finishing, double seams, Rates rates) {
+        List<String> cloths = new ArrayList<>(cutting.fabrics().stream().map(FabricCut::name).toList());
+        cloths.addAll(List.of("binding", "backing"));
+        for (String priced : rates.prices().keySet()) {
+            if (!cloths.contains(priced)) {
+                throw new IllegalArgumentException("the rates price '" + priced + "', which is no cloth of this quilt; it has '" + String.join("', '", cloths) + "'"
+                        + NearestNames.likely(priced, cloths));
+            }
+        }
         boolean metric = cutting.rules().isMetric();
         double unit = metric ? 1000 / 25.4 : 36;
         List<Goods> goods = new ArrayList<>();

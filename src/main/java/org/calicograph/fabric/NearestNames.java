@@ -25,6 +25,14 @@ public final class NearestNames {
         return near.isEmpty() ? "" : "; did you mean '" + String.join("', '", near) + "'?";
     }
 
+    /** ' Did you mean ...?' where a name is so near that it may well have been meant, and otherwise nothing. */
+    public static String likely(String wanted, Collection<String> names) {
+        String w = wanted.toLowerCase(Locale.ROOT).trim();
+        double most = w.length() < 4 ? 1 : w.length() < 8 ? 2 : 3;
+        List<String> near = to(wanted, names).stream().filter(n -> distance(w, n.toLowerCase(Locale.ROOT)) <= most).toList();
+        return near.isEmpty() ? "" : ". Did you mean '" + String.join("' or '", near) + "'?";
+    }
+
     private static double distance(String a, String b) {
         int[] row = new int[b.length() + 1];
         for (int j = 0; j < row.length; j++) {

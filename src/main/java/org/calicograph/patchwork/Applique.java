@@ -1,6 +1,9 @@
 package org.calicograph.patchwork;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.Set;
+import java.util.Map;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
@@ -80,9 +83,21 @@ public record Applique(String name, Patchwork ground, List<Patch> laid) {
         return new Applique(name, ground, all);
     }
 
-    /** The same with every shape of a role in a fabric, and the ground too. */
+    /** The roles of its shapes and of its ground. */
+    public Set<Role> roles() {
+        Set<Role> all = new LinkedHashSet<>(ground.roles());
+        laid.forEach(p -> all.add(p.role()));
+        return all;
+    }
+
+    /**
+     * The same with every shape of a role in a fabric, and the ground too.
+     *
+     * @throws DesignException if nothing has that role
+     */
     public Applique with(Role role, Fabric fabric) {
-        return new Applique(name, ground.with(role, fabric), laid.stream().map(p -> p.role().equals(role) ? p.in(fabric) : p).toList());
+        Roles.require(name, roles(), Map.of(role, fabric));
+        return recoloured(p -> p.role().equals(role) ? fabric : p.fabric());
     }
 
     /** As a block of it is turned, mirrored or scaled: the ground's top left corner stays at the origin. */

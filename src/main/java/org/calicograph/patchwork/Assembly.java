@@ -3,6 +3,8 @@ package org.calicograph.patchwork;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.IdentityHashMap;
+import java.util.Collections;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -139,7 +141,27 @@ public final class Assembly implements Patchwork {
     }
 
     @Override
+    public Set<Role> roles() {
+        Set<Role> all = new LinkedHashSet<>();
+        roles(Collections.newSetFromMap(new IdentityHashMap<>()), all);
+        return all;
+    }
+
+    private void roles(Set<Patchwork> seen, Set<Role> into) {
+        for (Placed part : parts) {
+            if (seen.add(part.work())) {
+                if (part.work() instanceof Assembly inner) {
+                    inner.roles(seen, into);
+                } else {
+                    into.addAll(part.work().roles());
+                }
+            }
+        }
+    }
+
+    @Override
     public Assembly with(Map<Role, Fabric> fabrics) {
+        Roles.require(name, roles(), fabrics);
         return with(fabrics, new IdentityHashMap<>());
     }
 
@@ -148,7 +170,7 @@ public final class Assembly implements Patchwork {
         for (Placed part : parts) {
             Patchwork work = done.get(part.work());
             if (work == null) {
-                work = part.work() instanceof Assembly inner ? inner.with(fabrics, done) : part.work().with(fabrics);
+                work = part.work() instanceof Assembly inner ? inner.with(fabrics, done) : part.work().recoloured(p -> fabrics.getOrDefault(p.role(), p.fabric()));
                 done.put(part.work(), work);
             }
             others.add(new Placed(part.id(), work, part.place()));

@@ -1,6 +1,7 @@
 package org.calicograph.patchwork;
 
 import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -75,9 +76,14 @@ public final class Block implements Patchwork {
         return plain(fabric.name(), fabric, Region.rectangle(width, height));
     }
 
-    /** A block of one patch of any shape. */
+    /**
+     * A block of one patch of any shape. The cloth is its own: a role's stand-in has that role, and any other cloth has
+     * a role of its name, which no map of roles changes by chance.
+     */
     public static Block plain(String name, Fabric fabric, Region shape) {
-        return new Block(name, shape, List.of(new Patch("1", Role.BACKGROUND, fabric, shape))).atOrigin();
+        Role role = Role.of(fabric.name());
+        Role own = role.standIn().equals(fabric) ? role : Role.of("the cloth " + fabric.name());
+        return new Block(name, shape, List.of(new Patch("1", own, fabric, shape))).atOrigin();
     }
 
     /** Begins a square block on graph paper of so many squares each way. */
@@ -154,7 +160,16 @@ public final class Block implements Patchwork {
     }
 
     @Override
+    public Set<Role> roles() {
+        Set<Role> all = new LinkedHashSet<>();
+        patches.forEach(p -> all.add(p.role()));
+        applique.ifPresent(a -> all.addAll(a.roles()));
+        return all;
+    }
+
+    @Override
     public Block with(Map<Role, Fabric> fabrics) {
+        Roles.require(name, roles(), fabrics);
         return recoloured(p -> fabrics.getOrDefault(p.role(), p.fabric()));
     }
 

@@ -2,6 +2,7 @@ package org.calicograph.patchwork;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.Function;
 import org.calicograph.covering.Cover;
 import org.calicograph.covering.DesignException;
@@ -37,12 +38,25 @@ public sealed interface Patchwork permits Block, Assembly {
      */
     Patchwork recoloured(Function<Patch, Fabric> choice);
 
-    /** The same patchwork with every patch of a role in a fabric; other patches stay as they are. */
+    /** The roles of its patches. */
+    Set<Role> roles();
+
+    /**
+     * The same patchwork with every patch of a role in a fabric; other patches stay as they are.
+     *
+     * @throws DesignException if no patch has that role
+     */
     default Patchwork with(Role role, Fabric fabric) {
         return with(Map.of(role, fabric));
     }
 
-    /** The same patchwork with every patch of the given roles in their fabrics. */
+    /**
+     * The same patchwork with every patch of the given roles in their fabrics. Patches that were given a cloth of their
+     * own, such as sashes, a plain border or setting triangles, stay as they are.
+     *
+     * @throws DesignException if it has no patch of any of the roles, or none of one that is not {@link Role#BACKGROUND},
+     *                         {@link Role#LIGHT}, {@link Role#MEDIUM}, {@link Role#DARK} or {@link Role#ACCENT}
+     */
     Patchwork with(Map<Role, Fabric> fabrics);
 
     Patchwork named(String name);

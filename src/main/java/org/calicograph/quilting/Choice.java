@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Predicate;
 import org.calicograph.fabric.Fabric;
+import org.calicograph.fabric.NearestNames;
 import org.calicograph.fabric.Role;
 import org.calicograph.geometry.Polygons;
 import org.calicograph.geometry.Region;
@@ -31,12 +32,23 @@ public record Choice(List<Patch> patches) {
         return new Choice(patches.stream().filter(test).toList());
     }
 
+    /** @throws IllegalArgumentException if none of them is in that fabric */
     public Choice in(Fabric fabric) {
-        return where(p -> p.fabric().equals(fabric));
+        return some(where(p -> p.fabric().equals(fabric)), "is in the fabric", fabric.name(), patches.stream().map(p -> p.fabric().name()).toList());
     }
 
+    /** @throws IllegalArgumentException if none of them has that role */
     public Choice in(Role role) {
-        return where(p -> p.role().equals(role));
+        return some(where(p -> p.role().equals(role)), "has the role", role.name(), patches.stream().map(p -> p.role().name()).toList());
+    }
+
+    private static Choice some(Choice found, String what, String wanted, List<String> names) {
+        List<String> there = names.stream().distinct().sorted().toList();
+        if (found.patches.isEmpty() && !there.isEmpty()) {
+            throw new IllegalArgumentException("no patch chosen " + what + " '" + wanted + "'; there are '" + String.join("', '", there) + "'"
+                    + NearestNames.likely(wanted, there));
+        }
+        return found;
     }
 
     /** Those of one part of an assembly, by the beginning of their ids: a block ('r2c3'), a round or border, the 'centre'. */
