@@ -1,7 +1,9 @@
 package org.calicograph.seams;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * A unit split into what one foundation each can do: patches sewn on one after another, each by one
@@ -23,7 +25,8 @@ public final class Sections {
     }
 
     /**
-     * The sections, those that are sewn together first standing first.
+     * The sections, those that are sewn together first standing first: the fewest for this order of sewing. A section
+     * that a patch is to be sewn to is whole by then, so that the patch's seam runs along its whole edge.
      *
      * @throws IllegalArgumentException if a seam is curved, set in or partial: no foundation does that
      */
@@ -34,38 +37,58 @@ public final class Sections {
                         + "; piece this block without one, or redraft it with straight seams from edge to edge");
             }
         }
-        List<Section> done = new ArrayList<>();
-        done.add(new Section(chain(unit, done)));
-        return List.copyOf(done);
+        return plan(unit);
     }
 
-    /** The longest run for one foundation; what can't be in it is added to the finished sections. */
-    private static List<Unit.Single> chain(Unit unit, List<Section> done) {
+    /** One section where one foundation holds the whole unit, or the fewest that its parts, each in order, go into. */
+    private static List<Section> plan(Unit unit) {
         if (unit instanceof Unit.Single single) {
-            return List.of(single);
+            return List.of(new Section(List.of(single)));
         }
         List<Unit> parts = ((Unit.Sewn) unit).parts();
-        int core = 0;
-        for (int i = 1; i < parts.size(); i++) {
-            core = parts.get(i).singles().size() > parts.get(core).singles().size() ? i : core;
-        }
-        List<Unit.Single> run = new ArrayList<>(chain(parts.get(core), done));
-        // Outwards from the core on either side, as far as the parts are patches.
-        int right = core + 1;
-        while (right < parts.size() && parts.get(right) instanceof Unit.Single s) {
-            run.add(s);
-            right++;
-        }
-        int left = core - 1;
-        while (left >= 0 && parts.get(left) instanceof Unit.Single s) {
-            run.add(s);
-            left--;
-        }
-        for (int i = 0; i < parts.size(); i++) {
-            if (i <= left || i >= right) {
-                done.add(new Section(chain(parts.get(i), done)));
+        List<List<Section>> own = parts.stream().map(Sections::plan).toList();
+        int n = parts.size();
+        int[] fewest = new int[n + 1];
+        int[] from = new int[n + 1];
+        for (int end = 1; end <= n; end++) {
+            fewest[end] = Integer.MAX_VALUE;
+            for (int begin = 0; begin < end; begin++) {
+                int count = fewest[begin] + (isOne(parts, own, begin, end) ? 1 : begin == end - 1 ? own.get(begin).size() : n * unit.singles().size());
+                if (count < fewest[end]) {
+                    fewest[end] = count;
+                    from[end] = begin;
+                }
             }
         }
-        return run;
+        List<Section> all = new ArrayList<>();
+        for (int end = n; end > 0; end = from[end]) {
+            all.addAll(0, isOne(parts, own, from[end], end) ? List.of(run(parts, own, from[end], end)) : own.get(from[end]));
+        }
+        return List.copyOf(all);
+    }
+
+    /** True if one foundation holds these neighbours: all are patches but one at most, and that one is whole on one foundation. */
+    private static boolean isOne(List<Unit> parts, List<List<Section>> own, int begin, int end) {
+        List<Integer> sewn = IntStream.range(begin, end).filter(i -> parts.get(i) instanceof Unit.Sewn).boxed().toList();
+        return sewn.size() <= 1 && sewn.stream().allMatch(i -> own.get(i).size() == 1);
+    }
+
+    /** From the part that is sewn already, or the largest patch as is usual for geese, outwards on either side. */
+    private static Section run(List<Unit> parts, List<List<Section>> own, int begin, int end) {
+        int core = IntStream.range(begin, end).filter(i -> parts.get(i) instanceof Unit.Sewn).findFirst()
+                .orElseGet(() -> IntStream.range(begin, end).boxed().max(Comparator.comparingDouble((Integer i) -> Math.rint(area(parts.get(i)) * 1e6))
+                        .thenComparing(Comparator.reverseOrder())).orElseThrow());
+        List<Unit.Single> run = new ArrayList<>(own.get(core).get(0).patches());
+        for (int i = core + 1; i < end; i++) {
+            run.addAll(parts.get(i).singles());
+        }
+        for (int i = core - 1; i >= begin; i--) {
+            run.addAll(parts.get(i).singles());
+        }
+        return new Section(run);
+    }
+
+    private static double area(Unit part) {
+        return part.singles().get(0).shape().area().squareInches();
     }
 }

@@ -4,7 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import org.calicograph.geometry.Point;
 import org.calicograph.measure.Length;
 import org.calicograph.patchwork.Block;
 import org.calicograph.piecing.Foundation;
@@ -13,6 +16,13 @@ import org.calicograph.cutting.pieces.CuttingRules;
 import org.calicograph.seams.Sections;
 import org.calicograph.seams.Unit;
 import org.junit.jupiter.api.Test;
+import org.locationtech.jts.algorithm.Distance;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.geom.PrecisionModel;
+import org.locationtech.jts.operation.overlayng.OverlayNG;
+import org.locationtech.jts.precision.GeometryPrecisionReducer;
 
 class StdlibFoundationTest {
 
@@ -35,6 +45,111 @@ class StdlibFoundationTest {
                 assertThat(s.patches().stream().map(Unit.Single::id)).as(name).doesNotHaveDuplicates();
             }
         }
+    }
+
+    /**
+     * Every block's foundation is sewn on paper, by an independent reckoning with polygons: each patch meets what is there
+     * along one straight line that is its own whole edge and the whole edge of what is there; and the sections join in the
+     * same way until the block is whole.
+     */
+    @Test
+    void every_foundation_can_be_sewn_each_step_along_one_whole_straight_edge() {
+        int sewn = 0;
+        List<String> faults = new ArrayList<>();
+        for (String name : CompiledStdlib.names()) {
+            if (Arrays.stream(CompiledStdlib.named(name).getMethods()).noneMatch(m -> m.getName().equals("block")
+                    && List.of(m.getParameterTypes()).equals(List.of(Length.class)) && m.getReturnType() == Block.class)) {
+                continue;
+            }
+            Block block = block(name);
+            Foundation f;
+            try {
+                f = Foundation.of(block);
+            } catch (IllegalArgumentException e) {
+                assertThat(e).as(name).hasMessageContaining("a foundation can't hold a");
+                continue;
+            }
+            sewn++;
+            List<Geometry> sections = new ArrayList<>();
+            for (Sections.Section s : f.sections()) {
+                Geometry there = polygon(s.patches().get(0));
+                for (Unit.Single next : s.patches().subList(1, s.patches().size())) {
+                    Geometry patch = polygon(next);
+                    if (!wholeEdge(there, patch)) {
+                        faults.add(name + ": patch " + next.id());
+                    }
+                    there = union(there, patch);
+                }
+                sections.add(there);
+            }
+            join(sections);
+            if (sections.size() > 1) {
+                faults.add(name + ": " + sections.size() + " parts can't be joined");
+            }
+        }
+        assertThat(faults).isEmpty();
+        assertThat(sewn).isGreaterThan(30);
+    }
+
+    /** Joins whatever joins along whole edges, until nothing more does. */
+    private static void join(List<Geometry> parts) {
+        boolean again = true;
+        while (again) {
+            again = false;
+            for (int i = 0; i < parts.size() && !again; i++) {
+                for (int j = i + 1; j < parts.size() && !again; j++) {
+                    if (wholeEdge(parts.get(i), parts.get(j))) {
+                        parts.set(i, union(parts.get(i), parts.remove(j)));
+                        again = true;
+                    }
+                }
+            }
+        }
+    }
+
+    private static final GeometryFactory EXACT = new GeometryFactory(new PrecisionModel(1e6));
+
+    private static Geometry polygon(Unit.Single single) {
+        List<Point> corners = single.shape().outer().flattened(1e-4);
+        Coordinate[] ring = new Coordinate[corners.size() + 1];
+        for (int i = 0; i < corners.size(); i++) {
+            ring[i] = new Coordinate(corners.get(i).x(), corners.get(i).y());
+        }
+        ring[corners.size()] = ring[0].copy();
+        return GeometryPrecisionReducer.reduce(EXACT.createPolygon(ring), EXACT.getPrecisionModel());
+    }
+
+    private static Geometry union(Geometry a, Geometry b) {
+        return OverlayNG.overlay(a, b, OverlayNG.UNION, EXACT.getPrecisionModel());
+    }
+
+    /** The common border is one straight line, and no longer side of either lies on that line. */
+    private static boolean wholeEdge(Geometry a, Geometry b) {
+        Geometry shared = OverlayNG.overlay(a.getBoundary(), b.getBoundary(), OverlayNG.INTERSECTION, EXACT.getPrecisionModel());
+        double length = shared.getLength();
+        if (length < 1e-3) {
+            return false;
+        }
+        // Straight, and in one piece: as long as the diagonal of its own box.
+        double across = shared.getEnvelopeInternal().getDiameter();
+        return Math.abs(length - across) < 1e-3 && Math.abs(onLine(a, shared) - length) < 1e-3 && Math.abs(onLine(b, shared) - length) < 1e-3;
+    }
+
+    /** How much of a shape's border lies on the line through a straight seam, near it. */
+    private static double onLine(Geometry shape, Geometry seam) {
+        Coordinate[] ends = seam.getCoordinates();
+        Coordinate p = ends[0];
+        Coordinate q = ends[0];
+        for (Coordinate c : ends) {
+            q = c.distance(p) > q.distance(p) ? c : q;
+        }
+        double sum = 0;
+        Coordinate[] ring = shape.getBoundary().getCoordinates();
+        for (int i = 0; i + 1 < ring.length; i++) {
+            boolean on = Distance.pointToLinePerpendicular(ring[i], p, q) < 1e-3 && Distance.pointToLinePerpendicular(ring[i + 1], p, q) < 1e-3;
+            sum += on ? ring[i].distance(ring[i + 1]) : 0;
+        }
+        return sum;
     }
 
     /** A foundation is mirrored: what lies left in the block lies right on the pattern, and the size stays. */
