@@ -124,21 +124,48 @@ public record Draft(String title, Box sheet, Map<String, Figure> figures, List<S
                 "Open the compass to " + radius + ", set it on " + centre + ", and draw the circle.", centre);
     }
 
-    /** Marks where two figures meet; where they meet more than once, the meeting nearest to a point. */
+    /**
+     * Marks where two figures meet; where they meet more than once, the meeting nearest to a point.
+     *
+     * @throws IllegalArgumentException if they don't meet, meet off the sheet, or two meetings are equally near
+     */
     public Draft crossing(String name, String one, String other, String nearest) {
         Point near = at(nearest);
-        Point found = meetings(one, other).stream().min(java.util.Comparator.comparingDouble(near::distance)).orElseThrow();
+        List<Point> all = new ArrayList<>(meetings(one, other));
+        all.sort(java.util.Comparator.comparingDouble(near::distance));
+        if (all.size() > 1 && all.get(1).distance(near) - all.get(0).distance(near) < Point.TOLERANCE) {
+            throw new IllegalArgumentException("'" + one + "' and '" + other + "' in step " + (steps.size() + 1) + " meet in two places equally near to "
+                    + nearest + ": " + told(all.get(0)) + " and " + told(all.get(1)) + "; name a point that is nearer to the one that you mean");
+        }
+        Point found = onSheet(all.get(0), one, other);
         return with(name, new Figure.Dot(found), "Mark " + name + " where " + one + " meets " + other + ", near " + nearest + ".", one, other);
     }
 
-    /** Marks the one place where two figures meet. */
+    /**
+     * Marks the one place where two figures meet.
+     *
+     * @throws IllegalArgumentException if they meet nowhere, more than once, or off the sheet
+     */
     public Draft crossing(String name, String one, String other) {
         List<Point> found = meetings(one, other);
         if (found.size() > 1) {
             throw new IllegalArgumentException("'" + one + "' and '" + other + "' in step " + (steps.size() + 1) + " meet in " + found.size()
                     + " places; name a point that the wanted one is near to");
         }
-        return with(name, new Figure.Dot(found.get(0)), "Mark " + name + " where " + one + " meets " + other + ".", one, other);
+        return with(name, new Figure.Dot(onSheet(found.get(0), one, other)), "Mark " + name + " where " + one + " meets " + other + ".", one, other);
+    }
+
+    private Point onSheet(Point found, String one, String other) {
+        if (!sheet.grownBy(Point.TOLERANCE).contains(found)) {
+            throw new IllegalArgumentException("'" + one + "' and '" + other + "' in step " + (steps.size() + 1) + " meet at " + told(found)
+                    + ", off the sheet of " + Length.inches(sheet.width()) + " x " + Length.inches(sheet.height()) + "; take a larger sheet, or draw them otherwise");
+        }
+        return found;
+    }
+
+    /** A point in inches from the sheet's top left corner. */
+    private static String told(Point p) {
+        return String.format(java.util.Locale.ROOT, "(%.3f, %.3f)", p.x(), p.y());
     }
 
     private List<Point> meetings(String one, String other) {

@@ -87,4 +87,18 @@ class DraftTest {
         assertThat(question.answered(36).isRight()).isTrue();
         assertThat(question.answered(72)).hasToString("What is the angle at the tip?\n72° is not it yet. Divide 180 by five.");
     }
+
+    @Test
+    void a_crossing_that_is_not_clear_or_lies_off_the_sheet_is_asked_about() {
+        Draft two = Draft.blank("Lens", inches(8), inches(8)).point("A", inches(3), inches(4)).point("B", inches(5), inches(4))
+                .circle("left", "A", inches(2)).circle("right", "B", inches(2));
+        assertThatThrownBy(() -> two.crossing("X", "left", "right", "A")).isInstanceOf(IllegalArgumentException.class)
+                .hasMessageContaining("meet in two places equally near to A").hasMessageContaining("(4.000, 2.268)").hasMessageContaining("(4.000, 5.732)");
+        Draft above = two.point("N", inches(4), inches(1));
+        assertThat(((Figure.Dot) above.crossing("X", "left", "right", "N").figures().get("X")).at().y()).isCloseTo(4 - Math.sqrt(3), org.assertj.core.api.Assertions.within(1e-9));
+        Draft wide = Draft.blank("Wide", inches(4), inches(4)).point("A", inches(1), inches(1)).point("B", inches(3), inches(1)).circle("one", "A", inches(3))
+                .circle("other", "B", inches(3)).point("S", inches(2), inches(3));
+        assertThatThrownBy(() -> wide.point("N", inches(2), inches(0)).crossing("X", "one", "other", "N")).hasMessageContaining("off the sheet of 4 in x 4 in");
+        assertThat(wide.crossing("X", "one", "other", "S").figures()).containsKey("X");
+    }
 }
