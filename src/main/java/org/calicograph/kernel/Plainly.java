@@ -11,6 +11,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import jdk.jshell.Diag;
 import org.calicograph.kernel.numbers.WholeDivision;
+import org.calicograph.kernel.plain.CompilerWords;
 import org.calicograph.wire.Catalogue;
 import org.calicograph.wire.Place;
 import org.calicograph.wire.Problem;
@@ -99,20 +100,9 @@ final class Plainly {
             return "This is " + a(bare(convert.group(1))) + " where " + a(bare(convert.group(2))) + " is wanted."
                     + repair(bare(convert.group(1)), bare(convert.group(2))) + " (Java: incompatible types)";
         }
-        if (line.startsWith("reached end of file")) {
-            return "This ends too early: a name is missing behind a dot, or a bracket or a brace that was opened is not closed.";
-        }
-        if (line.startsWith("unclosed string literal") || line.startsWith("unclosed text block")) {
-            return "These words have no end. Put \" behind the last of them.";
-        }
-        if (line.startsWith("variable ") && line.endsWith("might not have been initialized")) {
-            return line.split(" ")[1] + " may have no value here. Give it one where it is declared.";
-        }
-        if (line.startsWith("not a statement")) {
-            return "This does nothing as it stands. Give its value to a variable, or call a method with it.";
-        }
-        if (line.startsWith("missing return statement")) {
-            return "The method can end here without a value. Add a return, with what it is to give.";
+        Optional<String> plain = CompilerWords.plain(line);
+        if (plain.isPresent()) {
+            return plain.get();
         }
         Matcher expected = EXPECTED.matcher(line);
         if (expected.matches()) {

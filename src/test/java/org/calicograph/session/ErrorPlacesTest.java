@@ -40,7 +40,7 @@ class ErrorPlacesTest {
         // a note/  /   int c = "words";         | 3 | 12 | incompatible types
         int d = 1; int e = oops(d);              | 1 | 20 | There is no method oops(int) here
         record R(int n) {/  int m() {/    return k;/  }/}  | 3 | 12 | There is no variable k here
-        int f(int n) {/  return n +;/}           | 2 | 13 | illegal start of expression
+        int f(int n) {/  return n +;/}           | 2 | 13 | Something is missing before this
         "abc".size()                             | 1 | 6 | There is no method size()
         var g = List.of(1)/g.get(0)              | 1 | 19 | Java expects ';' here
         int h = (3;                              | 1 | 11 | Java expects ')' here
@@ -69,6 +69,34 @@ class ErrorPlacesTest {
         Failure.Threw threw = studio.failure("a1", Failure.Threw.class);
         assertThat(threw.kind()).isEqualTo("ArithmeticException");
         assertThat(threw.at()).contains(new Place(line, column));
+    }
+
+    /** Mistakes that a newcomer makes, and none of the compiler's own words in what is said of them. */
+    @ParameterizedTest(name = "{0}")
+    @CsvSource(delimiter = '|', quoteCharacter = '`', textBlock = """
+        int a = 1; int f() { int b = 2; int b = 3; return b; }      | There is a 'b' already
+        int f(int n) { }                                            | Add a return
+        inches(3) + inches(4)                                       | added with .plus
+        inches(3) * 2                                               | multiplied with .times
+        inches(8) < inches(9)                                       | compared with .compareTo
+        int n = 3; n.half()                                         | A plain number has nothing behind a dot
+        var list = List.of(1, 2); list[0]                           | take it with .get
+        int k = 0; for (int i = 0; i < 3; i++) { int j = i; Runnable r = () -> System.out.println(j + i); } | names whose value never changes
+        var x;                                                      | Java can't tell what 'x' is to be
+        f(int n) { return n; }                                      | say before its name what it gives
+        int big = 99999999999;                                      | too large for a whole one
+        void g() { Thread.sleep(5); }                               | Put it into try
+        int h() { return 3; int m = 4; }                            | never comes to this line
+        String s = 'words';                                         | Put words between
+        char c = ''                                                 | Put words between
+        void v() { break; }                                         | stands in no loop
+        Block.name()                                                | Put the thing before the dot
+        """)
+    void what_a_newcomer_writes_wrong_is_said_in_plain_words(String text, String message) {
+        studio.put(text.strip()).drawAll();
+        List<Problem> problems = studio.failure("a1", Failure.DoesNotCompile.class).problems();
+        assertThat(problems).anySatisfy(p -> assertThat(p.message()).contains(message));
+        assertThat(problems).allSatisfy(p -> assertThat(p.message()).doesNotContain("statement", "dereference", "operand", "static context", "lambda", "literal", "initializer"));
     }
 
     @Test
