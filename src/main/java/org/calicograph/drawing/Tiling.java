@@ -22,6 +22,14 @@ public record Tiling(Paper paper, Length margin, Length overlap, boolean mirrore
     /** More pages than this are refused: nobody glues them together. */
     public static final int MOST_PAGES = 600;
 
+    /** Kept clear at the foot of each page: a test square, and what to heed. */
+    private static final Length FOOT = Length.inches(1, 4).plus(Length.inches(1));
+    private static final double SMALL = 9 / 72.0;
+    private static final List<String> HEED = List.of("Print at 100 %, not fitted. The square is 1 in (25.4 mm) each way; if it is not, print again.",
+            "Fold the foot back, and lay pages together on the dashed lines, cross on cross.",
+            "Cut away from yourself with fingers clear of the blade, and close the cutter when you lay it down.",
+            "Mind the hot iron. The makers' instructions and the rules of your place come first.");
+
     private static final Colour INK = Colour.hex("#2b2b2b");
     private static final Colour FAINT = Colour.hex("#8c9aa3");
     private static final Pen MARK = Pen.of(INK, 0.008);
@@ -33,7 +41,7 @@ public record Tiling(Paper paper, Length margin, Length overlap, boolean mirrore
                     + " can't be laid out; use 0 or more");
         }
         Length least = margin.times(2).plus(overlap).plus(Length.inches(2));
-        if (least.compareTo(Length.min(paper.width(), paper.height())) > 0) {
+        if (least.compareTo(paper.width()) > 0 || least.plus(FOOT).compareTo(paper.height()) > 0) {
             throw new IllegalArgumentException("a margin of " + margin + " and an overlap of " + overlap
                     + " leave less than 2 in of " + paper.name() + " to draw on; make them smaller");
         }
@@ -50,8 +58,8 @@ public record Tiling(Paper paper, Length margin, Length overlap, boolean mirrore
 
     /**
      * The pages, each exactly as large as the paper with its top left corner at the origin. The first
-     * is the key: a 1 in test square and how the pages lie together. The others follow row by row, the
-     * blank ones left out, with crosses where their joins meet and their neighbours' names.
+     * is the key: how the pages lie together. The others follow row by row, the blank ones left out, with crosses where
+     * their joins meet, their neighbours' names, and at the foot of each a 1 in test square and what to heed.
      *
      * @throws IllegalArgumentException if the picture needs more than {@link #MOST_PAGES}
      */
@@ -65,7 +73,7 @@ public record Tiling(Paper paper, Length margin, Length overlap, boolean mirrore
     }
 
     public double stepDown() {
-        return step(paper.height());
+        return step(paper.height().minus(FOOT));
     }
 
     /**
@@ -161,10 +169,13 @@ public record Tiling(Paper paper, Length margin, Length overlap, boolean mirrore
                 }
             }
         }
-        double line = m * 0.62;
-        double size = Math.min(0.14, Math.max(0.08, m * 0.3));
-        parts.add(lettering(title + ", page " + tile.name() + (mirrored ? ", mirrored" : ""), m, line, size, Picture.Anchor.START));
-        parts.add(lettering("join on the dashed lines, cross on cross; print at 100 %", right, line, size * 0.8, Picture.Anchor.END));
+        double foot = paper.height().inInches() - m - 1;
+        parts.add(square(m, foot));
+        parts.add(new Picture.Lettering(title + ", page " + tile.name() + (mirrored ? ", mirrored" : ""), Point.of(m + 1.15, foot + 0.16), SMALL * 1.1,
+                Picture.Anchor.START, Picture.Weight.BOLD, INK));
+        for (int i = 0; i < HEED.size(); i++) {
+            parts.add(lettering(HEED.get(i), m + 1.15, foot + 0.38 + 0.19 * i, SMALL, Picture.Anchor.START));
+        }
         // In the margin, clear of the lines, unless there is none.
         double out = m >= 0.4 ? 0.05 : -half - 0.05;
         double side = m + w.height() * 0.25;
@@ -194,6 +205,11 @@ public record Tiling(Paper paper, Length margin, Length overlap, boolean mirrore
         return new Picture.Lettering(text, Point.of(x, y), size, anchor, Picture.Weight.REGULAR, INK);
     }
 
+    private static Picture square(double left, double top) {
+        return Picture.group(new Picture.Shape(List.of(Path.rectangle(new Box(left, top, left + 1, top + 1))), Paint.NONE, MARK),
+                lettering("1 in", left + 0.5, top + 0.55, 0.14, Picture.Anchor.MIDDLE)).labelled("test-square", "1 in test square");
+    }
+
     private Picture key(String title, Picture whole, Box all, List<Tile> tiles) {
         double m = Math.max(margin.inInches(), 0.5);
         double width = paper.width().inInches() - 2 * m;
@@ -206,12 +222,12 @@ public record Tiling(Paper paper, Length margin, Length overlap, boolean mirrore
                         + Length.inches(all.height()).roundedTo(Length.inches(1, 16)) + (mirrored ? ", mirrored" : ""),
                 "Print at 100 %, not fitted to the page.",
                 "Measure the square: each side is 1 in (25.4 mm). If it is not, print again.",
-                "Lay each page over the next, cross on cross, along the dashed lines.");
+                "Lay each page over the next, cross on cross, along the dashed lines.",
+                HEED.get(2), HEED.get(3));
         IntStream.range(0, lines.size()).forEach(i ->
                 parts.add(lettering(lines.get(i), m, m + 0.55 + 0.2 * i, 0.13, Picture.Anchor.START)));
-        double y = m + 1.5;
-        parts.add(new Picture.Shape(List.of(Path.rectangle(new Box(m, y, m + 1, y + 1))), Paint.NONE, MARK).labelled("test-square", "1 in test square"));
-        parts.add(lettering("1 in", m + 0.5, y + 0.55, 0.14, Picture.Anchor.MIDDLE));
+        double y = m + 1.9;
+        parts.add(square(m, y));
         double top = y + 1.3;
         Box covered = tiles.stream().map(Tile::window).reduce(all, Box::union);
         double scale = Math.min(width / covered.width(), (height + m - top) / covered.height());

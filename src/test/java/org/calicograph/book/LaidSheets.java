@@ -74,7 +74,8 @@ final class LaidSheets {
     /** The middle of the cross in a corner, from the darkness of its arms beyond the little circle. */
     private static Point cross(BufferedImage image, boolean right, boolean bottom) {
         double x = right ? image.getWidth() / (double) DPI - 0.75 : 0.75;
-        double y = bottom ? image.getHeight() / (double) DPI - 0.75 : 0.75;
+        // The foot of a page, 1 1/4 in, is kept clear for the test square.
+        double y = bottom ? image.getHeight() / (double) DPI - 2 : 0.75;
         return new Point(middle(image, x, y, true), middle(image, x, y, false));
     }
 
@@ -121,7 +122,8 @@ final class LaidSheets {
             double x = p.x() - sheet.left();
             double y = p.y() - sheet.top();
             double w = sheet.image().getWidth() / (double) DPI;
-            double h = sheet.image().getHeight() / (double) DPI;
+            // The foot is folded back when sheets are laid together.
+            double h = sheet.image().getHeight() / (double) DPI - 1.25;
             if (x < 0.6 || y < 0.6 || x > w - 0.6 || y > h - 0.6 || isMark(x, w) && isMark(y, h)) {
                 continue;
             }

@@ -58,14 +58,24 @@ class TilingTest {
     }
 
     @Test
-    void the_key_has_a_square_of_one_inch() {
-        Picture key = Tiling.on(Paper.A4).pages("Plate", PLATE).get(0);
-        Picture.Group all = (Picture.Group) key;
-        Picture.Group square = all.parts().stream().filter(Picture.Group.class::isInstance).map(Picture.Group.class::cast)
-                .filter(g -> g.label().map(l -> l.id().equals("test-square")).orElse(false)).findFirst().orElseThrow();
-        Picture.Shape shape = (Picture.Shape) square.parts().get(0);
-        assertThat(shape.paths().get(0).bounds().width()).isCloseTo(1, within(1e-12));
-        assertThat(shape.paths().get(0).bounds().height()).isCloseTo(1, within(1e-12));
+    void every_page_has_a_square_of_one_inch_clear_of_all_else_and_says_what_to_heed() {
+        for (Paper paper : List.of(Paper.A4, Paper.A3, Paper.LETTER, Paper.LETTER.turned())) {
+            for (Picture page : Tiling.on(paper).pages("Plate", PLATE)) {
+                Picture.Group square = ((Picture.Group) page).parts().stream().filter(Picture.Group.class::isInstance).map(Picture.Group.class::cast)
+                        .filter(g -> g.label().map(l -> l.id().equals("test-square")).orElse(false)).findFirst().orElseThrow();
+                Box box = square.flattened().stream().filter(Picture.Shape.class::isInstance).map(q -> ((Picture.Shape) q).paths().get(0).bounds()).findFirst().orElseThrow();
+                assertThat(box.width()).isCloseTo(1, within(1e-12));
+                assertThat(box.height()).isCloseTo(1, within(1e-12));
+                List<String> words = page.flattened().stream().filter(Picture.Lettering.class::isInstance).map(l -> ((Picture.Lettering) l).text()).toList();
+                assertThat(words).anyMatch(w -> w.contains("100 %")).anyMatch(w -> w.contains("fingers clear of the blade")).anyMatch(w -> w.contains("makers' instructions"));
+                for (Picture each : page.flattened()) {
+                    Box other = each.bounds();
+                    boolean own = box.grownBy(0.01).contains(other.topLeft()) || other.width() > 7;
+                    assertThat(own || other.right() < box.left() || other.left() > box.right() || other.bottom() < box.top() || other.top() > box.bottom())
+                            .as(paper.name() + ": " + each).isTrue();
+                }
+            }
+        }
     }
 
     @Test
