@@ -3,15 +3,24 @@ package org.calicograph.command;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.calicograph.drawing.Exhibit;
-import org.calicograph.drawing.writing.SvgWriter;
+import org.calicograph.drawing.Picture;
 import org.calicograph.drawing.Table;
+import org.calicograph.drawing.writing.SvgWriter;
+import org.calicograph.geometry.Box;
+import org.calicograph.measure.Length;
 import org.calicograph.notebook.Cell;
 import org.calicograph.notebook.Notebook;
 import org.calicograph.session.CellState;
 import org.calicograph.wire.Dial;
 import org.commonmark.ext.gfm.tables.TablesExtension;
+import org.commonmark.node.Image;
+import org.commonmark.node.Node;
+import org.commonmark.node.Text;
 import org.commonmark.parser.Parser;
+import org.commonmark.renderer.NodeRenderer;
+import org.commonmark.renderer.html.HtmlNodeRendererContext;
 import org.commonmark.renderer.html.HtmlRenderer;
 
 /** A drawn notebook as one HTML page. HTML within prose is shown as text, never obeyed. */
@@ -19,7 +28,26 @@ final class HtmlPage {
 
     private static final Parser PARSER = Parser.builder().extensions(List.of(TablesExtension.create())).build();
     private static final HtmlRenderer RENDERER = HtmlRenderer.builder().extensions(List.of(TablesExtension.create()))
-            .escapeHtml(true).sanitizeUrls(true).build();
+            .escapeHtml(true).sanitizeUrls(true).nodeRendererFactory(HtmlPage::pictures).build();
+
+    /** Nothing is fetched from anywhere, whatever a page holds. */
+    private static final String POLICY = "default-src 'none'; style-src 'unsafe-inline'; script-src 'unsafe-inline'; img-src data:";
+
+    /** Rows of tables are ticked off by a press or by Enter, and are still ticked when the page is opened again in the same browser. */
+    private static final String TICKS = """
+            document.querySelectorAll('tbody tr').forEach((row, i) => {
+              const name = document.title + ' ' + i + ' ' + row.textContent;
+              const show = on => { row.classList.toggle('done', on); row.setAttribute('aria-checked', on); };
+              const turn = () => { const on = !row.classList.contains('done'); show(on); try { on ? localStorage.setItem(name, 1) : localStorage.removeItem(name); } catch (e) { } };
+              row.tabIndex = 0; row.setAttribute('role', 'checkbox');
+              try { show(localStorage.getItem(name) === '1'); } catch (e) { show(false); }
+              row.addEventListener('click', turn);
+              row.addEventListener('keydown', e => { if (e.key === 'Enter' || e.key === ' ') { e.preventDefault(); turn(); } });
+            });
+            """;
+
+    /** Pictures narrower than this, in inches, stand beside each other. */
+    private static final double SMALL = 4;
 
     private static final String STYLE = """
             :root { --ink: #23303a; --faint: #5d6b74; --paper: #fcfaf5; --line: #d9d3c5; --accent: #2f6f8f; --wrong: #9b3d2a; }
@@ -41,7 +69,16 @@ final class HtmlPage {
             details { margin: .4rem 0 1rem; } summary { color: var(--faint); font-size: .85rem; cursor: pointer; }
             .wrong { border-left: 3px solid var(--wrong); padding-left: .8rem; color: var(--wrong); }
             .dials { color: var(--faint); font-size: .9rem; }
-            @media print { details { display: none; } main { max-width: none; padding: 0; } figure, table { break-inside: avoid; } }
+            .wide { overflow-x: auto; } .wide td { min-width: 4rem; }
+            .row { display: flex; flex-wrap: wrap; gap: 0 1.2rem; } .row figure { flex: 1 1 9rem; }
+            tr.done td { text-decoration: line-through; opacity: .6; }
+            tr:focus-visible { outline: 2px solid var(--accent); }
+            @media (max-width: 30rem) { main { padding: 1rem .8rem 4rem; } h1 { font-size: 1.5rem; } table { font-size: .9rem; } th, td { padding-right: .45rem; } tbody td { padding-top: .55rem; padding-bottom: .55rem; } }
+            @page { margin: 15mm; }
+            @media print { :root { --ink: #000; --faint: #333; --paper: #fff; } details, .screen { display: none; } main { max-width: none; padding: 0; }
+              figure, tr { break-inside: avoid; } tr.done td { text-decoration: none; opacity: 1; }
+              figure.sheet { break-before: page; break-after: page; margin: 0; }
+              figure.sheet svg { display: block; width: var(--width); height: var(--height); max-width: none; max-height: none; } figure.sheet figcaption { display: none; } }
             """;
 
     private HtmlPage() { }
@@ -50,6 +87,7 @@ final class HtmlPage {
         StringBuilder out = new StringBuilder();
         out.append("<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n")
                 .append("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n")
+                .append("<meta http-equiv=\"Content-Security-Policy\" content=\"").append(POLICY).append("\">\n")
                 .append("<title>").append(escaped(notebook.title())).append("</title>\n<style>\n").append(STYLE)
                 .append("</style>\n</head>\n<body>\n<main>\n");
         if (notebook.cells().stream().noneMatch(c -> c instanceof Cell.Prose && c.text().startsWith("# "))) {
@@ -62,7 +100,7 @@ final class HtmlPage {
                 code(cell, Optional.ofNullable(states.get(cell.id())), dials, out);
             }
         }
-        return out.append("</main>\n</body>\n</html>\n").toString();
+        return out.append("</main>\n<script>\n").append(TICKS).append("</script>\n</body>\n</html>\n").toString();
     }
 
     private static void code(Cell cell, Optional<CellState> state, List<Dial> dials, StringBuilder out) {
@@ -81,7 +119,7 @@ final class HtmlPage {
             String at = failed.failure().at().map(p -> "At " + p + ": ").orElse("");
             out.append("<p class=\"wrong\" role=\"alert\">This cell failed. ").append(escaped(at + failed.failure().message())).append("</p>\n");
         }
-        out.append("<details><summary>The code of this cell</summary><pre><code>").append(escaped(cell.text())).append("</code></pre></details>\n</section>\n");
+        out.append("<details><summary>The working lines</summary><pre><code>").append(escaped(cell.text())).append("</code></pre></details>\n</section>\n");
     }
 
     private static void output(String output, StringBuilder out) {
@@ -92,25 +130,40 @@ final class HtmlPage {
 
     private static void exhibit(Exhibit exhibit, String id, StringBuilder out) {
         if (exhibit instanceof Exhibit.Drawn drawn) {
-            out.append("<figure role=\"img\" aria-label=\"").append(escaped(drawn.caption().isEmpty() ? "picture" : drawn.caption())).append("\">\n")
+            Box box = drawn.picture().bounds();
+            String words = drawn.caption().isEmpty() ? "a picture, " + size(box.width()) + " by " + size(box.height()) : drawn.caption();
+            boolean sheet = isSheet(drawn.picture());
+            if (sheet) {
+                // Paper of the sheet's own size: a page that is smaller would part it.
+                out.append("<style>@page ").append("sheet-").append(id).append(" { size: ").append(box.width()).append("in ").append(box.height())
+                        .append("in; margin: 0; }</style>\n");
+            }
+            out.append(sheet ? "<figure class=\"sheet\" style=\"page: sheet-" + id + "; --width: " + box.width() + "in; --height: " + box.height() + "in\"" : "<figure")
+                    .append(" role=\"img\" aria-label=\"").append(escaped(words)).append("\">\n")
                     .append(SvgWriter.inline(drawn.picture(), id)).append('\n');
             if (!drawn.caption().isEmpty()) {
                 out.append("<figcaption>").append(escaped(drawn.caption())).append("</figcaption>\n");
             }
             out.append("</figure>\n");
+            if (sheet) {
+                out.append("<p class=\"dials screen\">A sheet at full size, shown smaller here. Print this page at 100 %, and measure the square on the paper.</p>\n");
+            }
         } else if (exhibit instanceof Exhibit.Tabled tabled) {
             table(tabled.table(), out);
         } else if (exhibit instanceof Exhibit.Words words) {
             out.append("<p>").append(escaped(words.text()).replace("\n", "<br>\n")).append("</p>\n");
         } else if (exhibit instanceof Exhibit.Several several) {
+            boolean small = several.parts().stream().allMatch(p -> p instanceof Exhibit.Drawn drawn && drawn.picture().bounds().width() < SMALL);
+            out.append(small ? "<div class=\"row\">\n" : "");
             for (int i = 0; i < several.parts().size(); i++) {
                 exhibit(several.parts().get(i), id + "-" + (i + 1), out);
             }
+            out.append(small ? "</div>\n" : "");
         }
     }
 
     private static void table(Table table, StringBuilder out) {
-        out.append("<table>\n");
+        out.append("<div class=\"wide\">\n<table>\n");
         if (!table.title().isEmpty()) {
             out.append("<caption>").append(escaped(table.title())).append("</caption>\n");
         }
@@ -126,7 +179,36 @@ final class HtmlPage {
             }
             out.append("</tr>\n");
         }
-        out.append("</tbody>\n</table>\n");
+        out.append("</tbody>\n</table>\n</div>\n");
+    }
+
+    private static String size(double inches) {
+        return Length.inches(Math.rint(inches * 8) / 8).toString();
+    }
+
+    /** True for a sheet that is printed at full size: one with a test square. */
+    private static boolean isSheet(Picture picture) {
+        return picture instanceof Picture.Group group
+                && (group.label().map(l -> l.id().equals("test-square")).orElse(false) || group.parts().stream().anyMatch(HtmlPage::isSheet));
+    }
+
+    /** Pictures that prose names lie elsewhere: their words stand in their place. */
+    private static NodeRenderer pictures(HtmlNodeRendererContext context) {
+        return new NodeRenderer() {
+            @Override
+            public Set<Class<? extends Node>> getNodeTypes() {
+                return Set.of(Image.class);
+            }
+
+            @Override
+            public void render(Node node) {
+                StringBuilder words = new StringBuilder();
+                for (Node each = node.getFirstChild(); each != null; each = each.getNext()) {
+                    words.append(each instanceof Text text ? text.getLiteral() : "");
+                }
+                context.getWriter().text("[picture: " + words + "]");
+            }
+        };
     }
 
     private static boolean isNumeric(Table table, int column) {

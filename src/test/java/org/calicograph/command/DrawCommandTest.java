@@ -23,7 +23,7 @@ import org.junit.jupiter.api.io.TempDir;
 class DrawCommandTest {
 
     private static final Notebook BEDS = Notebook.titled("Oyster Beds",
-            Cell.prose("a1", "# Oyster Beds\n\n<script>alert('tide')</script>\n\n[up](javascript:alert(1)) **grey**"),
+            Cell.prose("a1", "# Oyster Beds\n\n<script>alert('tide')</script>\n\n[up](javascript:alert(1)) **grey** ![the beds at low water](file:///beds.png)"),
             Cell.code("a2", "Picture.of(Region.rectangle(inches(beds), inches(2))).filled(Colour.hex(\"#5d8a7a\")).labelled(\"bed\", \"A bed <of> oysters\")"),
             Cell.code("a3", "int beds = dial(\"beds\", 2, 12, 6);"),
             Cell.code("a4", "Table.of(\"Beds\", \"name\", \"width\").row(\"north, near\", inches(3, 2)).row(\"south\", inches(beds))"),
@@ -99,7 +99,21 @@ class DrawCommandTest {
         String html = Files.readString(page);
         assertThat(html).contains("<h1>Oyster Beds</h1>", "&lt;script&gt;", "<strong>grey</strong>", "<svg ", "<td>north, near</td>",
                 "<details>", "This cell failed.", "@media print");
-        assertThat(html).doesNotContain("<script", "href=\"javascript:", "src=", "<link", "@import");
+        assertThat(html).doesNotContain("href=\"javascript:", "src=", "<link", "@import", "<img").contains("Content-Security-Policy", "[picture: the beds at low water]");
+        // The page's own script, which ticks rows off, and no other.
+        assertThat(html.split("<script", -1)).hasSize(2);
+    }
+
+    @Test
+    void a_sheet_at_full_size_says_in_a_page_how_large_it_prints() throws IOException {
+        Path sheets = folder.resolve("sheets.json");
+        NotebookFile.save(Notebook.titled("Sheets", Cell.code("a1", "Tiling.on(Paper.A4).pages(\"Plate\", PatchworkPicture.of(NinePatch.block(inches(6))))")), sheets);
+        Path page = drawn.resolveSibling("sheets.html");
+        assertThat(run("page", sheets.toString(), "--out", page.toString(), "--quiet")).isZero();
+        String html = Files.readString(page);
+        // ISO 216: A4 is 210 x 297 mm.
+        assertThat(html).containsPattern("class=\"sheet\" style=\"page: sheet-ca1-1; --width: 8\\.2677\\d*in; --height: 11\\.6929\\d*in\"").contains("width: var(--width); height: var(--height); max-width: none")
+                .containsPattern("@page sheet-ca1-1 \\{ size: 8\\.2677\\d*in 11\\.6929\\d*in; margin: 0; \\}").contains("shown smaller here");
     }
 
     @Test
