@@ -154,7 +154,8 @@ public final class RotaryRules {
         double degrees = Math.toDegrees(Math.asin(Math.min(1, sin)));
         double rounded = Math.rint(degrees);
         boolean ruled = Math.abs(degrees - rounded) < 0.01 && (rounded == 30 || rounded == 45 || rounded == 60);
-        String shape = rhombus ? "diamond" : "parallelogram";
+        // A diamond is its own mirror image; another parallelogram is not, and the two are never exchanged.
+        String shape = rhombus ? "diamond" : "parallelogram leaning " + (leansRight(along, slope) ? "right" : "left");
         if (!ruled) {
             return template(shape, finished, String.format(java.util.Locale.ROOT, "its angle of %.1f° is not on a ruler", degrees), rules);
         }
@@ -164,8 +165,15 @@ public final class RotaryRules {
         Length edge = Length.inches(along.norm() + 2 * s / sin);
         double lean = (slope.norm() * sin + 2 * s) / Math.tan(Math.toRadians(rounded));
         return new CutMethod.Strips(shape, List.of(strip, step),
-                "Trim the strip's end at " + (int) rounded + "°, then cut parallel to it.",
+                "Trim the strip's end at " + (int) rounded + "°" + (rhombus ? "" : ", leaning " + (leansRight(along, slope) ? "right" : "left")
+                        + " as the right side of the cloth lies up") + ", then cut parallel to it.",
                 strip.ruler().length(), edge.plus(Length.inches(lean)), edge, Length.inches(lean), Length.inches(lean));
+    }
+
+    /** True if the slanted sides, gone along upwards with the strip lying across, go to the right. The same for the shape turned half about. */
+    private static boolean leansRight(Point along, Point slope) {
+        Point up = along.cross(slope) > 0 ? slope.times(-1) : slope;
+        return up.dot(along) > 0;
     }
 
     private static CutMethod trapezoid(Point base, Point top, Point leg, Point other, Region finished, CuttingRules rules) {

@@ -13,6 +13,7 @@ import org.calicograph.geometry.Region;
 import org.calicograph.measure.Angle;
 import org.calicograph.measure.Length;
 import org.calicograph.cutting.Figures;
+import org.calicograph.geometry.Transform;
 import org.junit.jupiter.api.Test;
 
 class RotaryRulesTest {
@@ -200,5 +201,21 @@ class RotaryRulesTest {
         double foot = next.from().x() - one.from().x();
         double head = next.to().x() - one.to().x();
         return (foot + head) / 2 * Math.abs(one.from().y() - one.to().y());
+    }
+
+    /** Common practice: long diamonds of two leanings are cut from strips laid the same side up, and told apart. */
+    @Test
+    void a_parallelogram_says_which_way_it_leans_and_its_mirror_image_says_the_other() {
+        // Slanted sides 3 in apart: 3 1/2 in between cuts.
+        double side = 3 * Math.sqrt(2);
+        Region right = Region.of(Path.polygon(List.of(new Point(0, 2), new Point(side, 2), new Point(side + 2, 0), new Point(2, 0))));
+        assertThat(RotaryRules.of(right, RULES).shape()).isEqualTo("parallelogram leaning right");
+        assertThat(RotaryRules.of(right, RULES).instruction()).contains("45°, leaning right");
+        Region left = right.transformed(Transform.mirrorAcross(side));
+        assertThat(RotaryRules.of(left, RULES).shape()).isEqualTo("parallelogram leaning left");
+        for (Region each : List.of(right, left)) {
+            Region about = each.transformed(Transform.turn(Angle.degrees(180), new Point(3, 1)));
+            assertThat(RotaryRules.of(about, RULES).shape()).isEqualTo(RotaryRules.of(each, RULES).shape());
+        }
     }
 }
