@@ -7,7 +7,7 @@ import org.calicograph.session.SessionOptions;
 /**
  * Where a desk keeps things, and how its kernels run.
  *
- * @param own     the desk's own folder: recent studies, trust, preferences, unsaved work without a file
+ * @param own     the desk's own folder: recent notebooks, trust, preferences, unsaved work without a file
  * @param product the product's folder, whose notebooks are trusted
  */
 record DeskOptions(Path own, Path product, SessionOptions session) {

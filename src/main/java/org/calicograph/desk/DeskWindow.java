@@ -54,7 +54,7 @@ final class DeskWindow implements Papers.Table {
     private final Scene scene;
     private final Pages pages;
     private final Printing printing;
-    private OpenNotebook study = new OpenNotebook(Notebook.titled(""));
+    private OpenNotebook opened = new OpenNotebook(Notebook.titled(""));
     private Map<String, Saved> older = Map.of();
     private Length.System lengths;
 
@@ -67,7 +67,7 @@ final class DeskWindow implements Papers.Table {
         this.pages = new Pages(this, worktable);
         this.actions = new MenuActions(this).all();
         this.printing = new Printing(this, notices);
-        this.header = new Header(actions, t -> study.setTitle(t), drawing::hold);
+        this.header = new Header(actions, t -> opened.setTitle(t), drawing::hold);
         VBox left = new VBox(finding, column);
         VBox.setVgrow(column, javafx.scene.layout.Priority.ALWAYS);
         this.open = new BookAndWall(left, wall, pages::leave);
@@ -83,7 +83,7 @@ final class DeskWindow implements Papers.Table {
         stage.setMinWidth(720);
         stage.setMinHeight(480);
         stage.setOnCloseRequest(e -> {
-            if (study.isUnsaved()) {
+            if (opened.isUnsaved()) {
                 e.consume();
                 askClose();
             }
@@ -116,17 +116,17 @@ final class DeskWindow implements Papers.Table {
     @Override
     public void lay(OpenNotebook next, Notebook asRead, boolean trusted) {
         worktable.close();
-        study = next;
+        opened = next;
         older = asRead.results();
         telling.forget();
-        study.watch(this::changed);
+        opened.watch(this::changed);
         back();
         column.clear();
         wall.clear();
         drawing.settling().forget();
-        header.title(study.notebook().title());
-        column.show(study.notebook());
-        wall.order(study.notebook().ids());
+        header.title(opened.notebook().title());
+        column.show(opened.notebook());
+        wall.order(opened.notebook().ids());
         column.makeAll(older.keySet());
         number();
         status.nothing();
@@ -140,7 +140,7 @@ final class DeskWindow implements Papers.Table {
 
     /** Fills a pane that has just been made. */
     private void fill(CellPane pane) {
-        pane.showChosen(study.chosen().equals(Optional.of(pane.cellId())));
+        pane.showChosen(opened.chosen().equals(Optional.of(pane.cellId())));
         if (pane instanceof CodePane code) {
             Optional.ofNullable(older.get(pane.cellId())).ifPresent(code::show);
             Optional.ofNullable(worktable.states().get(pane.cellId())).ifPresent(code::show);
@@ -150,7 +150,7 @@ final class DeskWindow implements Papers.Table {
 
     @Override
     public void begin() {
-        worktable.open(study.notebook(), sessionOptions());
+        worktable.open(opened.notebook(), sessionOptions());
         worktable.drawAll();
     }
 
@@ -193,7 +193,7 @@ final class DeskWindow implements Papers.Table {
     }
 
     void choose() {
-        column.showChosen(study.chosen());
+        column.showChosen(opened.chosen());
     }
 
     /** Something else hangs, or what hangs looks otherwise: says in the top band how large it is. */
@@ -249,13 +249,13 @@ final class DeskWindow implements Papers.Table {
 
     @Override
     public Notebook withResults() {
-        return Outcomes.in(study.notebook(), worktable.states(), worktable.needs(), worktable.dials(), older);
+        return Outcomes.in(opened.notebook(), worktable.states(), worktable.needs(), worktable.dials(), older);
     }
 
     @Override
     public void savedAs(String words) {
         header.saved(words);
-        stage.setTitle((study.notebook().title().isBlank() ? "A notebook without a name" : study.notebook().title()) + " \u2014 Calicograph");
+        stage.setTitle((opened.notebook().title().isBlank() ? "A notebook without a name" : opened.notebook().title()) + " \u2014 Calicograph");
     }
 
     @Override
@@ -266,7 +266,7 @@ final class DeskWindow implements Papers.Table {
     }
 
     Optional<Path> askWhere() {
-        return choosing.where(study.notebook().title(), papers.path());
+        return choosing.where(opened.notebook().title(), papers.path());
     }
 
     void askOpen() {
@@ -342,8 +342,8 @@ final class DeskWindow implements Papers.Table {
         return worktable;
     }
 
-    OpenNotebook study() {
-        return study;
+    OpenNotebook opened() {
+        return opened;
     }
 
     FindBar finding() {
@@ -376,7 +376,7 @@ final class DeskWindow implements Papers.Table {
 
     /** The chosen passage as a pane, if there is one. */
     Optional<CellPane> pane() {
-        return study.chosen().flatMap(column::pane);
+        return opened.chosen().flatMap(column::pane);
     }
 
     Optional<CodePane> code(String id) {

@@ -30,7 +30,7 @@ final class Drawing {
             settling.done();
             Map<String, CellState> states = worktable.states();
             boolean older = states.values().stream().anyMatch(Drawing::isOlder);
-            Optional<String> here = window.study().chosen().filter(states::containsKey).filter(id -> !isOlder(states.get(id)));
+            Optional<String> here = window.opened().chosen().filter(states::containsKey).filter(id -> !isOlder(states.get(id)));
             here.filter(id -> !older || states.get(id) instanceof CellState.Failed).ifPresent(id -> worktable.draw(List.of(id)));
             worktable.drawStale();
         }

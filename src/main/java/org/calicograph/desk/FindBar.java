@@ -97,7 +97,7 @@ final class FindBar extends HBox {
     }
 
     private List<Finder.Hit> hits() {
-        return Finder.hits(window.study().notebook(), words.getText());
+        return Finder.hits(window.opened().notebook(), words.getText());
     }
 
     /** Goes a place on or back; from the last on to the first. */
@@ -113,7 +113,7 @@ final class FindBar extends HBox {
         at = at < 0 ? (step > 0 ? firstBelow(hits) : hits.size() - 1) : Math.floorMod(at + step, hits.size());
         Finder.Hit hit = hits.get(at);
         told.setText((at + 1) + " of " + hits.size() + ", in " + hit.cell());
-        window.study().choose(hit.cell());
+        window.opened().choose(hit.cell());
         window.choose();
         window.column().seek(words.getText());
         window.column().reveal(hit.cell());
@@ -122,8 +122,8 @@ final class FindBar extends HBox {
 
     /** The first place in the chosen cell or below it. */
     private int firstBelow(List<Finder.Hit> hits) {
-        List<String> ids = window.study().notebook().ids();
-        int from = window.study().chosen().map(ids::indexOf).orElse(0);
+        List<String> ids = window.opened().notebook().ids();
+        int from = window.opened().chosen().map(ids::indexOf).orElse(0);
         for (int i = 0; i < hits.size(); i++) {
             if (ids.indexOf(hits.get(i).cell()) >= from) {
                 return i;

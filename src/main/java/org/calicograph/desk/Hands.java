@@ -28,12 +28,12 @@ final class Hands implements WallRequests {
 
     @Override
     public void turn(String dial, String value) {
-        window.study().setDial(dial, value);
+        window.opened().setDial(dial, value);
     }
 
     @Override
     public void hung(String cell) {
-        window.study().choose(cell);
+        window.opened().choose(cell);
         window.choose();
         window.column().reveal(cell);
         window.hangs();
@@ -47,7 +47,7 @@ final class Hands implements WallRequests {
     /** Takes the caret to where the book names the part, in its own passage first and then in those that it needs. */
     @Override
     public void picked(String cell, String title) {
-        Notebook notebook = window.study().notebook();
+        Notebook notebook = window.opened().notebook();
         List<String> cells = new ArrayList<>(List.of(cell));
         List<String> needed = window.worktable().needs().getOrDefault(cell, List.of());
         cells.addAll(needed);
@@ -62,13 +62,13 @@ final class Hands implements WallRequests {
                 return;
             }
         }
-        window.study().choose(cell);
+        window.opened().choose(cell);
         window.choose();
         window.column().reveal(cell);
     }
 
     private void show(String id, int start, int end) {
-        window.study().choose(id);
+        window.opened().choose(id);
         window.choose();
         Optional<CellPane> pane = window.column().pane(id);
         pane.ifPresent(p -> p.select(start, end));

@@ -39,8 +39,8 @@ final class MenuActions {
         add(menu, 1, "Open\u2026", "Shortcut+O", window::askOpen);
         add(menu, 1, "Save", "Shortcut+S", () -> papers().save(window::askWhere));
         add(menu, 1, "Save as\u2026", "Shortcut+Shift+S", () -> papers().saveAs(window::askWhere));
-        add(menu, 2, "Undo", "Shortcut+Z", () -> window.study().undo());
-        add(menu, 2, "Redo", "Shortcut+Shift+Z", () -> window.study().redo());
+        add(menu, 2, "Undo", "Shortcut+Z", () -> window.opened().undo());
+        add(menu, 2, "Redo", "Shortcut+Shift+Z", () -> window.opened().redo());
         add(menu, 3, "Find\u2026", "Shortcut+F", () -> window.finding().open());
         add(menu, 3, "Find next", "F3", () -> window.finding().go(1));
         add(menu, 3, "Find the one before", "Shift+F3", () -> window.finding().go(-1));
@@ -103,11 +103,11 @@ final class MenuActions {
     }
 
     private void chosen(Consumer<String> deed) {
-        window.study().chosen().ifPresent(deed);
+        window.opened().chosen().ifPresent(deed);
     }
 
     private void go(int steps) {
-        window.study().chooseFrom(steps);
+        window.opened().chooseFrom(steps);
         focus();
     }
 
@@ -119,21 +119,21 @@ final class MenuActions {
     }
 
     private void add(boolean code) {
-        if (window.study().chosen().isPresent()) {
+        if (window.opened().chosen().isPresent()) {
             chosen(id -> window.passages().addBehind(id, code));
         } else {
-            window.write(code ? window.study().addCode(0) : window.study().addProse(0));
+            window.write(code ? window.opened().addCode(0) : window.opened().addProse(0));
         }
     }
 
     private interface Edit {
-        void of(OpenNotebook study, String cell);
+        void of(OpenNotebook opened, String cell);
     }
 
     /** An edit of the chosen cell; what can't be done is said. */
     private void edit(Edit edit) {
         try {
-            window.study().chosen().ifPresent(id -> edit.of(window.study(), id));
+            window.opened().chosen().ifPresent(id -> edit.of(window.opened(), id));
             window.notices().hush("edit");
             focus();
         } catch (IllegalArgumentException e) {

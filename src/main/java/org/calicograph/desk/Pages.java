@@ -21,7 +21,7 @@ import org.calicograph.session.SessionOptions;
 import org.calicograph.wire.Dial;
 
 /** The pages that take the place of book or wall for a while: variations on the wall, the shelf over the book, a lesson over both. */
-final class Pages implements SheetRequests, ShelfPage.Study, LessonPage.Study {
+final class Pages implements SheetRequests, ShelfPage.Opened, LessonPage.Opened {
 
     private final DeskWindow window;
     private final Worktable worktable;
@@ -72,12 +72,12 @@ final class Pages implements SheetRequests, ShelfPage.Study, LessonPage.Study {
 
     @Override
     public void turn(String dial, String value) {
-        window.study().setDial(dial, value);
+        window.opened().setDial(dial, value);
     }
 
     @Override
     public Notebook notebook() {
-        return window.study().notebook();
+        return window.opened().notebook();
     }
 
     @Override
@@ -99,7 +99,7 @@ final class Pages implements SheetRequests, ShelfPage.Study, LessonPage.Study {
     public List<String> cellsWithPictures() {
         List<String> all = new ArrayList<>();
         window.column().codes().stream().filter(c -> ExhibitPane.hasPicture(c.exhibit())).forEach(c -> all.add(c.cellId()));
-        window.study().chosen().filter(all::remove).ifPresent(id -> all.add(0, id));
+        window.opened().chosen().filter(all::remove).ifPresent(id -> all.add(0, id));
         return all;
     }
 
@@ -119,21 +119,21 @@ final class Pages implements SheetRequests, ShelfPage.Study, LessonPage.Study {
         for (Map.Entry<String, String> each : dials.entrySet()) {
             turned = turned.withDial(each.getKey(), DialValue.of(each.getValue()));
         }
-        window.study().change(turned);
+        window.opened().change(turned);
         window.back();
     }
 
     @Override
     public void change(Notebook notebook) {
-        window.study().change(notebook);
+        window.opened().change(notebook);
     }
 
     @Override
     public void put(String code) {
         window.back();
-        int place = window.study().chosen().map(id -> notebook().indexOf(id) + 1).orElse(0);
-        String id = window.study().addCode(place);
-        window.study().setText(id, code);
+        int place = window.opened().chosen().map(id -> notebook().indexOf(id) + 1).orElse(0);
+        String id = window.opened().addCode(place);
+        window.opened().setText(id, code);
         window.write(id);
         window.drawing().now();
     }

@@ -29,7 +29,7 @@ import org.calicograph.notebook.NotebookException;
 import org.calicograph.notebook.NotebookFile;
 
 /**
- * The open study's file: opening, saving, keeping unsaved work safe, noticing what others do to it. What
+ * The open notebook's file: opening, saving, keeping unsaved work safe, noticing what others do to it. What
  * has to be decided is said in the notice bar, with the choices as buttons.
  */
 final class Papers {
@@ -37,8 +37,8 @@ final class Papers {
     /** The window, as the papers see it. */
     interface Table {
 
-        /** Shows another study, with the results that its file has, and draws it if it is trusted. */
-        void lay(OpenNotebook study, Notebook asRead, boolean trusted);
+        /** Shows another notebook, with the results that its file has, and draws it if it is trusted. */
+        void lay(OpenNotebook opened, Notebook asRead, boolean trusted);
 
         /** The notebook that lies there has come to be trusted: draws it. */
         void begin();
@@ -51,11 +51,11 @@ final class Papers {
 
         void savedAs(String words);
 
-        /** The recent studies are others now. */
+        /** The recent notebooks are others now. */
         void recent();
     }
 
-    private static final String TRUST = "This notebook was not written here. What you see was saved in it; none of its working lines have run."
+    private static final String TRUST = "This notebook was not written here. What you see was saved in it; none of its working lines were drawn here."
             + " Working lines can do whatever you can do on this computer, so draw them only if you know where they come from.";
 
     private final Table table;
@@ -67,7 +67,7 @@ final class Papers {
     private final Clerk clerk = new Clerk(Platform::runLater);
     private final PauseTransition autosave = new PauseTransition(Duration.seconds(2));
     private final Timeline watch = new Timeline(new KeyFrame(Duration.seconds(2), e -> lookAtFile()));
-    private OpenNotebook study = new OpenNotebook(Notebook.titled(""));
+    private OpenNotebook opened = new OpenNotebook(Notebook.titled(""));
     private Optional<OpenFile> file = Optional.empty();
     private boolean trusted = true;
     /** True once it was said that the file is not there any more. */
@@ -99,7 +99,7 @@ final class Papers {
         return all;
     }
 
-    /** The study with which the desk is first met. */
+    /** The notebook with which the desk is first met. */
     void openFirst() {
         try (InputStream in = Papers.class.getResourceAsStream("first-evening.json")) {
             Path copy = Files.createTempFile("first-evening", ".json");
@@ -145,21 +145,21 @@ final class Papers {
         });
         file = from;
         trusted = mayRun;
-        study = new OpenNotebook(notebook);
-        study.watch((before, after) -> changed());
-        table.lay(study, notebook, mayRun);
+        opened = new OpenNotebook(notebook);
+        opened.watch((before, after) -> changed());
+        table.lay(opened, notebook, mayRun);
         if (!mayRun) {
             askTrust();
         }
         tell();
     }
 
-    /** Asks whether this study's code may run. */
+    /** Asks whether this notebook's code may run. */
     void askTrust() {
         notices.say("trust", TRUST, deeds("I know it: draw", this::trustIt, "Only look", () -> { }));
     }
 
-    /** The person says that this study's code may run. */
+    /** The person says that this notebook's code may run. */
     void trustIt() {
         trusted = true;
         notices.hush("trust");
@@ -167,10 +167,10 @@ final class Papers {
         table.begin();
     }
 
-    /** The study's code, and the routines beside it, may run as they are now. */
+    /** The notebook's code, and the routines beside it, may run as they are now. */
     void grant() {
         if (trusted) {
-            path().ifPresentOrElse(from -> trust.grant(study.notebook(), from), () -> trust.grant(study.notebook()));
+            path().ifPresentOrElse(from -> trust.grant(opened.notebook(), from), () -> trust.grant(opened.notebook()));
         }
     }
 
@@ -184,7 +184,7 @@ final class Papers {
         try {
             Notebook unsaved = left.read();
             begin(unsaved, file, trusted);
-            study.markUnsaved();
+            opened.markUnsaved();
             tell();
             keepSafe(left::discard);
         } catch (NotebookException e) {
@@ -206,13 +206,13 @@ final class Papers {
 
     private void tell() {
         String name = file.map(f -> f.path().getFileName().toString()).orElse("no file yet");
-        table.savedAs(study.isUnsaved() ? "\u25cf " + name + ", unsaved" : name);
+        table.savedAs(opened.isUnsaved() ? "\u25cf " + name + ", unsaved" : name);
     }
 
     private void keepSafe(Runnable kept) {
         Recovery place = recovery();
-        Notebook now = study.notebook();
-        boolean unsaved = study.isUnsaved();
+        Notebook now = opened.notebook();
+        boolean unsaved = opened.isUnsaved();
         clerk.ask(() -> {
             if (unsaved) {
                 place.keep(now);
@@ -275,8 +275,8 @@ final class Papers {
     private void save(OpenFile to, Runnable then) {
         boolean mine = file.equals(Optional.of(to));
         Notebook whole = table.withResults();
-        Notebook words = study.notebook();
-        OpenNotebook its = study;
+        Notebook words = opened.notebook();
+        OpenNotebook its = opened;
         boolean mayRun = trusted;
         clerk.ask(() -> {
             if (mine && to.isChangedElsewhere()) {
@@ -309,7 +309,7 @@ final class Papers {
                 sayChanged();
             } else if (file.equals(there) && found.equals("gone") && !notices.says("gone") && !gone) {
                 gone = true;
-                study.markUnsaved();
+                opened.markUnsaved();
                 tell();
                 notices.say("gone", f.path() + " is not there any more: it was taken away, or its folder was moved. What you have here is whole; save it as a file again.");
             } else if (found.isEmpty()) {
@@ -321,10 +321,10 @@ final class Papers {
     private void sayChanged() {
         OpenFile there = file.orElseThrow();
         notices.say("changed", there.path().getFileName() + " was changed by somebody else since you opened it."
-                + (study.isUnsaved() ? " What you have here is not saved." : ""),
+                + (opened.isUnsaved() ? " What you have here is not saved." : ""),
                 deeds("Take theirs", () -> takeTheirs(there), "Keep mine", () -> {
                     there.overlook();
-                    study.markUnsaved();
+                    opened.markUnsaved();
                     tell();
                 }));
     }
@@ -337,8 +337,8 @@ final class Papers {
                 trusted = false;
                 table.halt();
             }
-            study.change(theirs.withoutResults());
-            study.markSaved();
+            opened.change(theirs.withoutResults());
+            opened.markSaved();
             tell();
             if (!trusted) {
                 askTrust();
@@ -348,16 +348,16 @@ final class Papers {
         }
     }
 
-    /** Does what has to wait until the study may be left; asks first if it is unsaved. */
+    /** Does what has to wait until the notebook may be left; asks first if it is unsaved. */
     void leave(Supplier<Optional<Path>> ask, Runnable then) {
-        if (!study.isUnsaved()) {
+        if (!opened.isUnsaved()) {
             then.run();
             return;
         }
         Map<String, Runnable> deeds = new LinkedHashMap<>();
         deeds.put("Save first", () -> save(ask, then));
         deeds.put("Leave unsaved", () -> {
-            study.markSaved();
+            opened.markSaved();
             autosave.stop();
             recovery().clear();
             then.run();
@@ -371,7 +371,7 @@ final class Papers {
         autosave.stop();
         clerk.close();
         presence.close();
-        if (!study.isUnsaved()) {
+        if (!opened.isUnsaved()) {
             recovery().clear();
         }
     }

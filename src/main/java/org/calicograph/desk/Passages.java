@@ -25,8 +25,8 @@ final class Passages implements CellRequests {
 
     @Override
     public void chosen(String id) {
-        if (window.study().notebook().cell(id).isPresent()) {
-            window.study().choose(id);
+        if (window.opened().notebook().cell(id).isPresent()) {
+            window.opened().choose(id);
             window.choose();
             window.wall().choose(id);
         }
@@ -34,7 +34,7 @@ final class Passages implements CellRequests {
 
     @Override
     public void edited(String id, String text) {
-        window.study().setText(id, text);
+        window.opened().setText(id, text);
     }
 
     @Override
@@ -70,8 +70,8 @@ final class Passages implements CellRequests {
 
     @Override
     public void addBehind(String id, boolean code) {
-        int place = window.study().notebook().indexOf(id) + 1;
-        window.write(code ? window.study().addCode(place) : window.study().addProse(place));
+        int place = window.opened().notebook().indexOf(id) + 1;
+        window.write(code ? window.opened().addCode(place) : window.opened().addProse(place));
     }
 
     @Override
@@ -94,10 +94,10 @@ final class Passages implements CellRequests {
     @Override
     public void leftWords(String id, String text) {
         boolean working = WORKING.matcher(text).find() && text.lines().noneMatch(l -> l.startsWith("#"));
-        if (working && window.study().notebook().cell(id).orElse(null) instanceof Cell.Prose) {
+        if (working && window.opened().notebook().cell(id).orElse(null) instanceof Cell.Prose) {
             window.notices().say("working", "This reads like working lines.", java.util.Map.of("Make them so", () -> {
-                window.study().choose(id);
-                window.study().turnKind(id);
+                window.opened().choose(id);
+                window.opened().turnKind(id);
             }));
         }
     }

@@ -40,7 +40,7 @@ final class Printing {
 
     /** The picture that hangs, to a file whose ending says how: .svg, .png or .pdf. */
     void picture() {
-        hanging().ifPresent(picture -> window.files().picture(window.study().notebook().title(), window.papers().path())
+        hanging().ifPresent(picture -> window.files().picture(window.opened().notebook().title(), window.papers().path())
                 .ifPresent(file -> save(picture, file)));
     }
 
@@ -85,13 +85,13 @@ final class Printing {
         notices.say("paper", "");
         notices.hush("paper");
         if (window.drawing().may()) {
-            window.files().booklet(window.study().notebook().title(), window.papers().path()).ifPresent(this::booklet);
+            window.files().booklet(window.opened().notebook().title(), window.papers().path()).ifPresent(this::booklet);
         }
     }
 
     void booklet(Path file) {
         notices.say("paper", "The booklet is being made\u2026");
-        BookletMaking.make(window.study().notebook(), Worktable.sources(window.study().notebook()), window.sessionOptions().alone())
+        BookletMaking.make(window.opened().notebook(), Worktable.sources(window.opened().notebook()), window.sessionOptions().alone())
                 .thenAccept(made -> Platform.runLater(() -> {
                     if (made.pages().isEmpty()) {
                         notices.say("paper", made.words());

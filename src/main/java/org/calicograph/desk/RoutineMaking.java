@@ -19,7 +19,7 @@ import org.calicograph.session.CellSource;
 import org.calicograph.wire.Catalogue;
 import org.calicograph.wire.CellScan;
 
-/** Moves a selected method or class of a cell to a file of its own, in the folder {@code stdlib} beside the study. */
+/** Moves a selected method or class of a cell to a file of its own, in the folder {@code stdlib} beside the notebook. */
 final class RoutineMaking {
 
     private static final String SUBJECT = "routine";
@@ -33,15 +33,15 @@ final class RoutineMaking {
 
     /** Begins with what is selected in the chosen cell, or with the whole cell if nothing is. */
     void begin() {
-        Optional<String> cell = window.study().chosen().filter(id -> window.study().notebook().cell(id).orElseThrow() instanceof Cell.Code);
+        Optional<String> cell = window.opened().chosen().filter(id -> window.opened().notebook().cell(id).orElseThrow() instanceof Cell.Code);
         if (cell.isEmpty()) {
             say("Select a method or class in working lines.");
         } else if (window.papers().path().isEmpty()) {
             say("Save the notebook first: its own routines are kept in the folder stdlib beside its file.");
         } else if (window.drawing().may()) {
             String selected = window.pane().map(p -> p.selected()).orElse("");
-            String text = selected.isBlank() ? window.study().notebook().cell(cell.get()).orElseThrow().text() : selected;
-            List<CellSource> asked = new ArrayList<>(Worktable.sources(window.study().notebook()));
+            String text = selected.isBlank() ? window.opened().notebook().cell(cell.get()).orElseThrow().text() : selected;
+            List<CellSource> asked = new ArrayList<>(Worktable.sources(window.opened().notebook()));
             asked.add(new CellSource("selection", text));
             window.worktable().scan(asked).thenAccept(scans -> Platform.runLater(() -> look(cell.get(), text, scans)));
         }
@@ -85,7 +85,7 @@ final class RoutineMaking {
             Files.createDirectories(folder);
             WholeFile.write(file, routine.source(name).getBytes(StandardCharsets.UTF_8));
             onTrial = Optional.of(file);
-            window.study().change(next);
+            window.opened().change(next);
             window.pages().reload();
         } catch (IllegalArgumentException e) {
             say(e.getMessage());
@@ -94,9 +94,9 @@ final class RoutineMaking {
         }
     }
 
-    /** The study without the method, calls of it going to its new class. */
+    /** The notebook without the method, calls of it going to its new class. */
     private Notebook without(String cell, OwnRoutine routine, String name) {
-        Notebook next = window.study().notebook();
+        Notebook next = window.opened().notebook();
         for (Cell each : next.cells()) {
             if (each instanceof Cell.Code) {
                 String text = each.text();
@@ -130,7 +130,7 @@ final class RoutineMaking {
         } catch (IOException e) {
             window.notices().say("file", file + " can't be taken away: " + e.getMessage());
         }
-        window.study().undo();
+        window.opened().undo();
         window.pages().reload();
         say("It can't stand alone, so it was left where it was: line " + bad.get().problem().from().line() + ", " + bad.get().problem().message());
     }

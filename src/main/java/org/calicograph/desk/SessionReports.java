@@ -47,7 +47,7 @@ final class SessionReports implements Worktable.Hearer {
     @Override
     public void dials(List<Dial> dials) {
         dials.forEach(d -> {
-            if (!window.study().notebook().dials().containsKey(d.name())) {
+            if (!window.opened().notebook().dials().containsKey(d.name())) {
                 declared.put(d.name(), d.text());
             }
         });

@@ -30,9 +30,9 @@ import org.calicograph.wire.Problem;
 import org.calicograph.wire.Signature;
 
 /**
- * The session of the open study, seen from the window's thread. What the session tells is gathered, and
+ * The session of the open notebook, seen from the window's thread. What the session tells is gathered, and
  * of each cell only the newest state is handed on; what is typed is handed down in small batches.
- * There is no session while a study isn't trusted.
+ * There is no session while a notebook isn't trusted.
  */
 final class Worktable implements Advice {
 

@@ -89,7 +89,7 @@ public record SessionOptions(int heapMegabytes, Duration timeLimit, List<Path> s
         return new SessionOptions(heapMegabytes, timeLimit, stdlib, cache, spare, warm, patience, kernel, system);
     }
 
-    /** For drawings beside the open study: without a spare kernel or completion. */
+    /** For drawings beside the open notebook: without a spare kernel or completion. */
     public SessionOptions alone() {
         return new SessionOptions(heapMegabytes, timeLimit, stdlib, cache, false, false, patience, kernel, lengths);
     }

@@ -46,7 +46,7 @@ class DeskAtHandTest {
             evening.until("the table is metric, the exact value beside", () -> entry(evening, "a1").equals("7.94 cm (3 1/8 in)"));
             assertThat(typed(evening, "dial-width")).isEqualTo("7.94 cm");
             assertThat(evening.words("tray")).contains("exactly 3 1/8 in");
-            assertThat(evening.window.study().notebook().dials()).isEmpty();
+            assertThat(evening.window.opened().notebook().dials()).isEmpty();
 
             evening.robot.clickOn("#dial-width");
             evening.keys(KeyCode.CONTROL, KeyCode.A);
@@ -114,12 +114,12 @@ class DeskAtHandTest {
             evening.keys(KeyCode.ENTER);
             evening.until("it is said where it stands", () -> evening.words("notice-routine").contains("HarbourLamp.java"));
             assertThat(folder.resolve("stdlib/HarbourLamp.java")).content().contains("import org.calicograph.patchwork.Block;").contains("public static Block light(Length side)");
-            assertThat(evening.window.study().notebook().cell("a1").orElseThrow().text()).isEqualTo("int further = 3;\nHarbourLamp.light(inches(6))");
+            assertThat(evening.window.opened().notebook().cell("a1").orElseThrow().text()).isEqualTo("int further = 3;\nHarbourLamp.light(inches(6))");
             evening.until("the other cell calls it too", () -> evening.state("a2") instanceof CellState.Done
-                    && evening.window.study().notebook().cell("a2").orElseThrow().text().equals("HarbourLamp.light(inches(4)).name()"));
+                    && evening.window.opened().notebook().cell("a2").orElseThrow().text().equals("HarbourLamp.light(inches(4)).name()"));
             evening.write("a1");
             evening.keys(KeyCode.CONTROL, KeyCode.Z);
-            evening.until("it is back", () -> evening.window.study().notebook().cell("a1").orElseThrow().text().equals(text));
+            evening.until("it is back", () -> evening.window.opened().notebook().cell("a1").orElseThrow().text().equals(text));
         }
     }
 

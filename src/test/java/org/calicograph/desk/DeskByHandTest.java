@@ -30,7 +30,7 @@ class DeskByHandTest {
     @TempDir
     Path folder;
 
-    /** A study of our own hand: one that prose alone makes trusted, and to which code is then added by keys. */
+    /** A notebook of our own hand: one that prose alone makes trusted, and to which code is then added by keys. */
     private Path file(Cell... cells) throws Exception {
         Path file = folder.resolve("study.json");
         NotebookFile.save(Notebook.titled("Slack Water", cells), file);
@@ -67,14 +67,14 @@ class DeskByHandTest {
             evening.until("it is kept safe beside the file", () -> !Evening.kept(file).isEmpty());
 
             evening.keys(KeyCode.CONTROL, KeyCode.S);
-            evening.until("it is saved", () -> !evening.window.study().isUnsaved());
+            evening.until("it is saved", () -> !evening.window.opened().isUnsaved());
             evening.until("what was kept is gone", () -> Evening.kept(file).isEmpty());
             Notebook saved = NotebookFile.read(folder.resolve("study.json"));
             assertThat(saved.cell(id).orElseThrow().text()).isEqualTo("int six = 6;\nsix * 7");
             assertThat(saved.results()).containsKey(id);
 
             evening.keys(KeyCode.CONTROL, KeyCode.Z);
-            evening.until("the last step is undone", () -> !evening.window.study().notebook().cell(id).orElseThrow().text().endsWith("7"));
+            evening.until("the last step is undone", () -> !evening.window.opened().notebook().cell(id).orElseThrow().text().endsWith("7"));
         }
     }
 
@@ -125,7 +125,7 @@ class DeskByHandTest {
             evening.robot.clickOn("#dial-points");
             evening.keys(KeyCode.UP);
             evening.until("what depends on it follows", () -> shown(evening, "a2").equals("has 9"));
-            assertThat(evening.window.study().notebook().dialTexts()).containsEntry("points", "9");
+            assertThat(evening.window.opened().notebook().dialTexts()).containsEntry("points", "9");
 
             evening.keys(KeyCode.CONTROL, KeyCode.A);
             evening.robot.write("99");
@@ -179,7 +179,7 @@ class DeskByHandTest {
     }
 
     @Test
-    void a_study_from_elsewhere_shows_what_was_saved_and_runs_nothing_until_it_is_trusted() throws Exception {
+    void a_notebook_from_elsewhere_shows_what_was_saved_and_runs_nothing_until_it_is_trusted() throws Exception {
         Path trace = folder.resolve("trace");
         Cell code = Cell.code("a1", "java.nio.file.Files.writeString(java.nio.file.Path.of(\"" + trace + "\"), \"ran\");\n\"fresh\"");
         Path file = folder.resolve("from-a-friend.json");
@@ -188,7 +188,7 @@ class DeskByHandTest {
         try (Evening evening = Evening.with(own(), file)) {
             assertThat(evening.words("cell-a1")).contains("as it was");
             assertThat(evening.pin("a1")).contains("as saved");
-            assertThat(evening.words("notice-trust")).contains("none of its working lines have run");
+            assertThat(evening.words("notice-trust")).contains("none of its working lines were drawn here");
             evening.write("a1");
             evening.keys(KeyCode.SHIFT, KeyCode.F8);
             assertThat(evening.words("ready")).contains("nothing is drawn");
@@ -220,7 +220,7 @@ class DeskByHandTest {
 
         try (Evening evening = Evening.with(own(), file)) {
             evening.robot.clickOn("Take it up");
-            evening.until("the words are back", () -> evening.window.study().notebook().cell("p1").orElseThrow().text().equals(DoomedDesk.TYPED));
+            evening.until("the words are back", () -> evening.window.opened().notebook().cell("p1").orElseThrow().text().equals(DoomedDesk.TYPED));
             assertThat(evening.words("saved")).contains("unsaved");
             evening.until("what was left is kept as one's own", () -> Evening.kept(file).size() == 1
                     && !Evening.kept(file).get(0).toString().contains("." + doomed.pid() + "-"));
@@ -234,11 +234,11 @@ class DeskByHandTest {
             NotebookFile.save(Notebook.titled("Slack Water", Cell.prose("p1", "Theirs.")), file);
             evening.until("it is said", () -> evening.window.notices().says("changed"));
             evening.robot.clickOn("Take theirs");
-            evening.until("theirs is shown", () -> evening.window.study().notebook().cell("p1").orElseThrow().text().equals("Theirs."));
-            assertThat(evening.window.study().isUnsaved()).isFalse();
+            evening.until("theirs is shown", () -> evening.window.opened().notebook().cell("p1").orElseThrow().text().equals("Theirs."));
+            assertThat(evening.window.opened().isUnsaved()).isFalse();
             evening.keys(KeyCode.CONTROL, KeyCode.Z);
-            evening.until("undo brings back one's own", () -> evening.window.study().notebook().cell("p1").orElseThrow().text().equals("Flood."));
-            assertThat(evening.window.study().isUnsaved()).isTrue();
+            evening.until("undo brings back one's own", () -> evening.window.opened().notebook().cell("p1").orElseThrow().text().equals("Flood."));
+            assertThat(evening.window.opened().isUnsaved()).isTrue();
         }
     }
 
@@ -249,13 +249,13 @@ class DeskByHandTest {
             NotebookFile.save(Notebook.titled("Slack Water", Cell.prose("p1", "Theirs.")), file);
             evening.until("it is said", () -> evening.window.notices().says("changed"));
             evening.robot.clickOn("Keep mine");
-            evening.until("one's own is not what the file holds", () -> evening.window.study().isUnsaved());
+            evening.until("one's own is not what the file holds", () -> evening.window.opened().isUnsaved());
             evening.keys(KeyCode.CONTROL, KeyCode.S);
-            evening.until("it is saved", () -> !evening.window.study().isUnsaved());
+            evening.until("it is saved", () -> !evening.window.opened().isUnsaved());
             assertThat(NotebookFile.read(file).cell("p1").orElseThrow().text()).isEqualTo("Flood.");
             Files.move(folder.resolve("study.json"), folder.resolve("moved.json"));
             evening.until("its going is noticed", () -> evening.window.notices().says("gone"));
-            assertThat(evening.window.study().isUnsaved()).isTrue();
+            assertThat(evening.window.opened().isUnsaved()).isTrue();
         }
     }
 
@@ -304,7 +304,7 @@ class DeskByHandTest {
             evening.keys(KeyCode.CONTROL, KeyCode.SPACE);
             evening.until("they are offered", () -> suggestions().contains("anchorage"));
             evening.keys(KeyCode.ENTER);
-            evening.until("the word is whole", () -> evening.window.study().notebook().cell("a1").orElseThrow().text().endsWith("\nanchorage"));
+            evening.until("the word is whole", () -> evening.window.opened().notebook().cell("a1").orElseThrow().text().endsWith("\nanchorage"));
         }
     }
 
@@ -317,15 +317,15 @@ class DeskByHandTest {
     void cells_split_join_move_and_come_back_by_undo() throws Exception {
         try (Evening evening = trusted(Cell.code("a1", "int a = 1;\nint b = 2;"), Cell.code("a2", "a + b"))) {
             evening.untilDrawn("a2");
-            Notebook before = evening.window.study().notebook();
+            Notebook before = evening.window.opened().notebook();
             evening.write("a1");
             evening.keys(KeyCode.CONTROL, KeyCode.SHIFT, KeyCode.K);
-            evening.until("it is split", () -> evening.window.study().notebook().ids().equals(List.of("a1", "a3", "a2")));
+            evening.until("it is split", () -> evening.window.opened().notebook().ids().equals(List.of("a1", "a3", "a2")));
             evening.keys(KeyCode.ALT, KeyCode.DOWN);
-            evening.until("it has moved", () -> evening.window.study().notebook().ids().equals(List.of("a3", "a1", "a2")));
+            evening.until("it has moved", () -> evening.window.opened().notebook().ids().equals(List.of("a3", "a1", "a2")));
             evening.keys(KeyCode.CONTROL, KeyCode.Z);
             evening.keys(KeyCode.CONTROL, KeyCode.J);
-            evening.until("it is joined", () -> evening.window.study().notebook().equals(before));
+            evening.until("it is joined", () -> evening.window.opened().notebook().equals(before));
             assertThat(Evening.onFx(() -> evening.window.column().codes().stream().map(CodePane::cellId).toList())).containsExactly("a1", "a2");
         }
     }
@@ -339,15 +339,15 @@ class DeskByHandTest {
             evening.robot.clickOn("#draw-sheet");
             evening.until("five pictures are there", () -> evening.scene().getRoot().lookupAll(".tile .picture").size() == 5);
             evening.robot.clickOn("points 13");
-            evening.until("its values are the study's", () -> "13".equals(evening.window.study().notebook().dialTexts().get("points")));
+            evening.until("its values are the study's", () -> "13".equals(evening.window.opened().notebook().dialTexts().get("points")));
             evening.until("the wall is back", () -> evening.scene().lookup("#wall") != null);
             evening.keys(KeyCode.CONTROL, KeyCode.Z);
-            evening.until("undo takes it back", () -> evening.window.study().notebook().dials().isEmpty());
+            evening.until("undo takes it back", () -> evening.window.opened().notebook().dials().isEmpty());
         }
     }
 
     @Test
-    void a_routine_is_found_in_the_library_and_put_into_the_study() throws Exception {
+    void a_routine_is_found_in_the_library_and_put_into_the_book() throws Exception {
         try (Evening evening = trusted(Cell.code("a1", "1 + 1"))) {
             evening.untilDrawn("a1");
             evening.keys(KeyCode.CONTROL, KeyCode.L);

@@ -172,14 +172,14 @@ class DeskWallTest {
             evening.keys(KeyCode.ENTER);
             evening.keys(KeyCode.ENTER);
             evening.until("a new passage has the keyboard", () -> evening.focused("code-a2"));
-            assertThat(evening.window.study().notebook().cell("a1").orElseThrow().text()).isEqualTo("1 + 1");
+            assertThat(evening.window.opened().notebook().cell("a1").orElseThrow().text()).isEqualTo("1 + 1");
             evening.keys(KeyCode.CONTROL, KeyCode.SHIFT, KeyCode.P);
             evening.until("words are written", () -> evening.focused("prose-a3"));
             evening.robot.write("int six = 6;");
             evening.keys(KeyCode.ESCAPE);
             evening.until("it is offered", () -> evening.window.notices().says("working"));
             evening.robot.clickOn("Make them so");
-            evening.until("it is working lines", () -> evening.window.study().notebook().cell("a3").orElseThrow() instanceof Cell.Code);
+            evening.until("it is working lines", () -> evening.window.opened().notebook().cell("a3").orElseThrow() instanceof Cell.Code);
         }
     }
 

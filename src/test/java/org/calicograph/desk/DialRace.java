@@ -129,7 +129,7 @@ final class DialRace implements AutoCloseable {
     }
 
     private void turn(int to) {
-        evening.window.study().setDial("shift", Integer.toString(to));
+        evening.window.opened().setDial("shift", Integer.toString(to));
     }
 
     private void compute(int to) {

@@ -13,7 +13,7 @@ final class DoomedDesk {
         Path file = Path.of(arguments[1]);
         Evening evening = Evening.with(Path.of(arguments[0]), file);
         Evening.onFx(() -> {
-            evening.window.study().setText("p1", TYPED);
+            evening.window.opened().setText("p1", TYPED);
             return null;
         });
         evening.until("it is kept safe", () -> !Evening.kept(file).isEmpty());

@@ -125,7 +125,7 @@ final class Evening implements AutoCloseable {
     /** Goes to a cell's text by a click and puts the caret at its end. */
     void write(String cell) {
         onFx(() -> {
-            window.study().choose(cell);
+            window.opened().choose(cell);
             window.write(cell);
             return null;
         });

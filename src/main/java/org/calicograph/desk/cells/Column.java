@@ -114,7 +114,7 @@ public final class Column extends ScrollPane {
         return pane;
     }
 
-    /** Puts panes into the window until there are so many. Those far down come in small batches, so that a long study opens as quickly as a short one. */
+    /** Puts panes into the window until there are so many. Those far down come in small batches, so that a long notebook opens as quickly as a short one. */
     private void attach(int count) {
         int there = cells.getChildren().size();
         int to = Math.min(count, ids.size());
@@ -128,7 +128,7 @@ public final class Column extends ScrollPane {
         return cells.getChildren().size() == ids.size();
     }
 
-    /** Forgets all panes, for another study. */
+    /** Forgets all panes, for another notebook. */
     public void clear() {
         order = Notebook.titled("");
         ids = List.of();

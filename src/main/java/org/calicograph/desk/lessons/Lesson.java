@@ -14,7 +14,7 @@ import org.calicograph.session.CellSource;
 import org.calicograph.session.CellState;
 
 /**
- * A study as a lesson: what is seen, in order. A draft comes step by step; of one that goes on with the
+ * A notebook as a lesson: what is seen, in order. A draft comes step by step; of one that goes on with the
  * draft before it, the new steps only. Cells without anything to see are passed over.
  */
 public final class Lesson {
@@ -48,7 +48,7 @@ public final class Lesson {
 
     private Lesson() { }
 
-    /** Cells that give the steps of each draft, to be drawn beside the study's own. */
+    /** Cells that give the steps of each draft, to be drawn beside the notebook's own. */
     public static List<CellSource> stepCells(Notebook notebook, Map<String, CellState> states) {
         List<CellSource> cells = new ArrayList<>();
         for (Cell cell : notebook.cells()) {
@@ -70,7 +70,7 @@ public final class Lesson {
     }
 
     /**
-     * @param states how the study's cells stand
+     * @param states how the notebook's cells stand
      * @param steps  how the cells of {@link #stepCells} stand
      */
     public static List<Stage> stages(Notebook notebook, Map<String, CellState> states, Map<String, CellState> steps) {
@@ -119,10 +119,10 @@ public final class Lesson {
         return end < 0 ? Map.entry(text, "") : Map.entry(text.substring(0, end), text.substring(end + 1));
     }
 
-    /** The code cells of a study and those that give its steps. */
-    static List<CellSource> all(List<CellSource> study, List<CellSource> steps) {
+    /** The code cells of a notebook and those that give its steps. */
+    static List<CellSource> all(List<CellSource> opened, List<CellSource> steps) {
         Map<String, CellSource> all = new LinkedHashMap<>();
-        study.forEach(c -> all.put(c.id(), c));
+        opened.forEach(c -> all.put(c.id(), c));
         steps.forEach(c -> all.put(c.id(), c));
         return List.copyOf(all.values());
     }

@@ -35,8 +35,8 @@ import org.calicograph.wire.Dial;
 /** A lesson, one thing after another: its words, steps and questions in the book's place, and the figure, as large as the wall, in the wall's. */
 public final class LessonPage extends BorderPane {
 
-    /** What the page needs of the open study. */
-    public interface Study {
+    /** What the page needs of the open notebook. */
+    public interface Opened {
 
         Notebook notebook();
 
@@ -48,7 +48,7 @@ public final class LessonPage extends BorderPane {
 
         SessionOptions options();
 
-        /** Turns a dial of the study; what depends on it is drawn again. */
+        /** Turns a dial of the notebook; what depends on it is drawn again. */
         void turn(String dial, String value);
 
         void back();
@@ -56,7 +56,7 @@ public final class LessonPage extends BorderPane {
 
     private static final double WIDEST = 860;
 
-    private final Study study;
+    private final Opened opened;
     private final Session drawing;
     private final Label where = new Label();
     private final StackPane middle = new StackPane();
@@ -71,8 +71,8 @@ public final class LessonPage extends BorderPane {
     private List<Lesson.Stage> stages = List.of();
     private int at;
 
-    public LessonPage(Study study) {
-        this.study = study;
+    public LessonPage(Opened opened) {
+        this.opened = opened;
         getStyleClass().add("lesson-page");
         setFocusTraversable(true);
         where.setId("lesson-where");
@@ -82,7 +82,7 @@ public final class LessonPage extends BorderPane {
         where.getStyleClass().add("lesson-title");
         where.setMaxWidth(Double.MAX_VALUE);
         HBox.setHgrow(where, Priority.ALWAYS);
-        HBox head = new HBox(10, where, first, before, next, last, button("Back to the book", "Back to the book (Escape)", study::back));
+        HBox head = new HBox(10, where, first, before, next, last, button("Back to the book", "Back to the book (Escape)", opened::back));
         head.setAlignment(Pos.CENTER_LEFT);
         head.getStyleClass().add("sheet-head");
         middle.setAlignment(Pos.TOP_CENTER);
@@ -96,13 +96,13 @@ public final class LessonPage extends BorderPane {
         addEventHandler(KeyEvent.KEY_PRESSED, this::key);
         figure.setAccessibleText("The figure of the lesson");
         middle.getChildren().setAll(Prose.words("Getting the steps ready\u2026", "caption"));
-        List<CellSource> steps = Lesson.stepCells(study.notebook(), study.states());
-        drawing = Session.open(Lesson.all(study.sources(), steps), study.notebook().dialTexts(), study.options(), SessionListener.NONE);
+        List<CellSource> steps = Lesson.stepCells(opened.notebook(), opened.states());
+        drawing = Session.open(Lesson.all(opened.sources(), steps), opened.notebook().dialTexts(), opened.options(), SessionListener.NONE);
         drawing.draw(steps.stream().map(CellSource::id).toList()).whenComplete((done, trouble) -> {
             Map<String, CellState> drawn = drawing.states();
             Platform.runLater(() -> {
                 drawing.close();
-                stages = Lesson.stages(study.notebook(), study.states(), drawn);
+                stages = Lesson.stages(opened.notebook(), opened.states(), drawn);
                 show();
             });
         });
@@ -127,7 +127,7 @@ public final class LessonPage extends BorderPane {
             case LEFT, PAGE_UP -> go(-1);
             case HOME -> goFirst();
             case END -> goLast();
-            case ESCAPE -> study.back();
+            case ESCAPE -> opened.back();
             default -> {
                 return;
             }
@@ -205,7 +205,7 @@ public final class LessonPage extends BorderPane {
     }
 
     private Exhibit shown(String cell) {
-        return study.states().get(cell) instanceof CellState.Done done ? done.exhibit() : Exhibit.NOTHING;
+        return opened.states().get(cell) instanceof CellState.Done done ? done.exhibit() : Exhibit.NOTHING;
     }
 
     // --- Questions ---
@@ -217,9 +217,9 @@ public final class LessonPage extends BorderPane {
         }
         parts.add(Prose.words("Type your answer and press Enter.", "caption"));
         for (Dial dial : answers(cell)) {
-            DialControl control = new DialControl(dial, writing(), study::turn);
+            DialControl control = new DialControl(dial, writing(), opened::turn);
             control.setMaxWidth(260);
-            if (!study.notebook().dials().containsKey(dial.name())) {
+            if (!opened.notebook().dials().containsKey(dial.name())) {
                 control.blank();
             }
             controls.add(control);
@@ -231,23 +231,23 @@ public final class LessonPage extends BorderPane {
     }
 
     private List<Dial> answers(String cell) {
-        return study.dials().stream().filter(d -> d.cell().equals(cell)).toList();
+        return opened.dials().stream().filter(d -> d.cell().equals(cell)).toList();
     }
 
     private Writing writing() {
-        return new Writing(study.options().lengths());
+        return new Writing(opened.options().lengths());
     }
 
     /** Says what is to be said of an answer; nothing while there is none. */
     private void judge(String cell) {
-        boolean answered = answers(cell).stream().anyMatch(d -> study.notebook().dials().containsKey(d.name()));
+        boolean answered = answers(cell).stream().anyMatch(d -> opened.notebook().dials().containsKey(d.name()));
         Optional<String> said = shown(cell) instanceof Exhibit.Words text && answered ? Optional.of(Lesson.question(text.text()).getValue()) : Optional.empty();
         verdict.setText(said.map(s -> (s.endsWith(" is right.") ? "\u2714  " : "\u2026  ") + s).orElse(""));
     }
 
-    /** A cell of the study stands otherwise now. */
+    /** A cell of the notebook stands otherwise now. */
     public void stands(String cell) {
-        if (!stages.isEmpty() && stages.get(at).cell().equals(cell) && study.states().get(cell) instanceof CellState.Done) {
+        if (!stages.isEmpty() && stages.get(at).cell().equals(cell) && opened.states().get(cell) instanceof CellState.Done) {
             if (stages.get(at) instanceof Lesson.Stage.Asked) {
                 judge(cell);
             } else if (stages.get(at) instanceof Lesson.Stage.Shown) {

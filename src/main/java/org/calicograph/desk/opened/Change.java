@@ -9,7 +9,7 @@ import java.util.Set;
 import org.calicograph.notebook.Cell;
 import org.calicograph.notebook.Notebook;
 
-/** One step of a study: what of the notebook is another now. */
+/** One step of a notebook: what of the notebook is another now. */
 public record Change(Notebook before, Notebook after) {
 
     public boolean ofCells() {

@@ -6,7 +6,7 @@ import java.util.Locale;
 import org.calicograph.notebook.Cell;
 import org.calicograph.notebook.Notebook;
 
-/** Where words stand in the cells of a study, small and capital letters alike. */
+/** Where words stand in the cells of a notebook, small and capital letters alike. */
 public final class Finder {
 
     /**

@@ -10,7 +10,7 @@ import org.calicograph.notebook.Notebook;
 import org.calicograph.notebook.NotebookException;
 import org.calicograph.notebook.NotebookFile;
 
-/** The file of a study, and what it looked like when it was last read or saved here. */
+/** The file of a notebook, and what it looked like when it was last read or saved here. */
 public final class OpenFile {
 
     private final Path path;

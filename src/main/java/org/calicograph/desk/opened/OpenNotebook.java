@@ -9,7 +9,7 @@ import org.calicograph.notebook.DialValue;
 import org.calicograph.notebook.Notebook;
 
 /**
- * A study at work: the notebook, its undo and redo, which cell is chosen, and what of it is saved.
+ * A notebook at work: the notebook, its undo and redo, which cell is chosen, and what of it is saved.
  *
  * <p>To be used from one thread. Watchers hear of every change of the notebook, with the one before and
  * the one after. Results are not part of the history: undoing an edit never brings an old drawing back.

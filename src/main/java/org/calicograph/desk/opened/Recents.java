@@ -5,7 +5,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 
-/** The studies opened last, the latest first. */
+/** The notebooks opened last, the latest first. */
 public final class Recents {
 
     private static final int MOST = 12;
@@ -21,9 +21,9 @@ public final class Recents {
         return Lines.read(file).stream().filter(l -> !l.isBlank()).map(Path::of).filter(Files::isRegularFile).toList();
     }
 
-    public void add(Path study) {
+    public void add(Path opened) {
         List<String> all = new ArrayList<>(Lines.read(file));
-        String name = study.toAbsolutePath().normalize().toString();
+        String name = opened.toAbsolutePath().normalize().toString();
         all.remove(name);
         all.add(0, name);
         Lines.write(file, all.subList(0, Math.min(MOST, all.size())));

@@ -1,5 +1,5 @@
 /**
- * The open study without a window: the notebook as it is being worked on, its undo and redo, its file,
+ * The open notebook without a window: the notebook as it is being worked on, its undo and redo, its file,
  * whether it may be drawn, what would be lost if the machine stopped now.
  *
  * <p><b>Reading order.</b> {@link org.calicograph.desk.opened.OpenNotebook} holds the present notebook and the

@@ -7,7 +7,7 @@ import org.calicograph.session.CellSource;
 import org.calicograph.session.SessionOptions;
 import org.calicograph.wire.Dial;
 
-/** What the page of variations needs of the open study. Everything is called on JavaFX's thread. */
+/** What the page of variations needs of the open notebook. Everything is called on JavaFX's thread. */
 public interface SheetRequests {
 
     Notebook notebook();
@@ -27,7 +27,7 @@ public interface SheetRequests {
     /** How its kernel runs, and how lengths are written. */
     SessionOptions options();
 
-    /** Turns the study's dials to these values and goes back to it. */
+    /** Turns the notebook's dials to these values and goes back to it. */
     void take(Map<String, String> dials);
 
     void change(Notebook notebook);

@@ -34,13 +34,13 @@ import org.calicograph.wire.Catalogue;
 /** The shelf, over the book and never over the wall: a list to search, and beneath it the chosen routine with its calls and source. */
 public final class ShelfPage extends BorderPane {
 
-    /** What the page may do to the study. */
-    public interface Study {
+    /** What the page may do to the notebook. */
+    public interface Opened {
 
-        /** A new code cell with this text, and back to the study. */
+        /** A new code cell with this text, and back to the notebook. */
         void put(String code);
 
-        /** Where one's own routines for this study are kept; empty if the study has no file yet. */
+        /** Where one's own routines for this notebook are kept; empty if the notebook has no file yet. */
         Optional<Path> ownFolder();
 
         /** The library has changed: the kernel is to read it again. */
@@ -54,22 +54,22 @@ public final class ShelfPage extends BorderPane {
 
     private static final double LARGE = 240;
 
-    private final Study study;
+    private final Opened opened;
     private final Catalogue catalogue;
     private final ListView<Catalogue.Entry> list = new ListView<>();
     private final TextField search = new TextField();
     private final VBox shown = new VBox(10);
 
-    public ShelfPage(Catalogue catalogue, Study study) {
+    public ShelfPage(Catalogue catalogue, Opened opened) {
         this.catalogue = catalogue;
-        this.study = study;
+        this.opened = opened;
         getStyleClass().add("shelf-page");
         search.setId("shelf-search");
         search.setPromptText("Search: star, border, curve");
         search.setAccessibleText("Search the shelf");
         HBox.setHgrow(search, Priority.ALWAYS);
         Button back = new Button("Back to the book");
-        back.setOnAction(e -> study.back());
+        back.setOnAction(e -> opened.back());
         HBox head = new HBox(10, search, back);
         head.getStyleClass().add("sheet-head");
         list.setId("shelf-list");
@@ -94,7 +94,7 @@ public final class ShelfPage extends BorderPane {
         setCenter(parts);
         addEventHandler(KeyEvent.KEY_PRESSED, e -> {
             if (e.getCode() == KeyCode.ESCAPE) {
-                study.back();
+                opened.back();
                 e.consume();
             }
         });
@@ -121,7 +121,7 @@ public final class ShelfPage extends BorderPane {
     private void show(Catalogue.Entry entry) {
         StackPane frame = new StackPane();
         shown.getChildren().setAll(Prose.words(entry.name(), "shelf-name"), Prose.words(entry.about(), "words"), frame);
-        study.looks().of(entry, look -> look.ifPresent(l -> {
+        opened.looks().of(entry, look -> look.ifPresent(l -> {
             PictureView view = new PictureView(l.picture(), entry.name());
             view.setMaxWidth(LARGE);
             view.setPrefWidth(LARGE);
@@ -134,7 +134,7 @@ public final class ShelfPage extends BorderPane {
             Button put = new Button(call);
             put.getStyleClass().add("quiet-button");
             put.setAccessibleText("Put " + call + " into the book");
-            put.setOnAction(e -> study.put(call));
+            put.setOnAction(e -> opened.put(call));
             calls.getChildren().add(put);
         }
         if (!calls.getChildren().isEmpty()) {
@@ -157,21 +157,21 @@ public final class ShelfPage extends BorderPane {
             CodeSlot slot = new CodeSlot(entry.name(), Files.readString(file).stripTrailing());
             Button own = new Button("Keep as my own and use it");
             Label told = Prose.words("", "caption");
-            own.setDisable(study.ownFolder().isEmpty());
+            own.setDisable(opened.ownFolder().isEmpty());
             own.setOnAction(e -> keep(file.getFileName(), slot.text(), told::setText));
             shown.getChildren().addAll(Prose.words("Source. What you change here is kept beside the notebook, and takes the place of the shelf's own"
-                    + (study.ownFolder().isEmpty() ? "; save the notebook first." : "."), "caption"), slot, own, told);
+                    + (opened.ownFolder().isEmpty() ? "; save the notebook first." : "."), "caption"), slot, own, told);
         } catch (IOException e) {
             shown.getChildren().add(Prose.words("Its source " + entry.file() + " can't be read.", "caption"));
         }
     }
 
     private void keep(Path name, String text, Consumer<String> tell) {
-        Path folder = study.ownFolder().orElseThrow();
+        Path folder = opened.ownFolder().orElseThrow();
         try {
             Files.createDirectories(folder);
             WholeFile.write(folder.resolve(name), (text + "\n").getBytes(StandardCharsets.UTF_8));
-            study.reload();
+            opened.reload();
             tell.accept("Kept in " + folder.resolve(name) + ". It is used from now on.");
         } catch (IOException e) {
             tell.accept("It can't be written to " + folder.resolve(name) + ": " + e.getMessage());
@@ -215,7 +215,7 @@ public final class ShelfPage extends BorderPane {
                 about.setText(item.about());
                 setAccessibleText(item.name() + ". " + item.about());
                 small.setImage(null);
-                study.looks().of(item, look -> {
+                opened.looks().of(item, look -> {
                     if (getItem() == item) {
                         small.setImage(look.map(Looks.Look::small).orElse(null));
                     }

@@ -10,7 +10,7 @@ import org.calicograph.notebook.NotebookFile;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-class StudyFilesTest {
+class OpenFilesTest {
 
     @TempDir
     Path folder;
@@ -131,18 +131,18 @@ class StudyFilesTest {
     }
 
     @Test
-    void routines_beside_a_study_are_trusted_with_it_and_asked_for_again_when_they_change() throws Exception {
+    void routines_beside_a_notebook_are_trusted_with_it_and_asked_for_again_when_they_change() throws Exception {
         Trust trust = new Trust(folder.resolve("own"), folder.resolve("product"));
-        Path study = folder.resolve("ropewalk.json");
-        trust.grant(ropewalk, study);
+        Path opened = folder.resolve("ropewalk.json");
+        trust.grant(ropewalk, opened);
         Files.createDirectories(folder.resolve("stdlib"));
         Files.writeString(folder.resolve("stdlib/Star.java"), "class Star { }");
-        assertThat(trust.holds(ropewalk, study)).isFalse();
-        trust.grant(ropewalk, study);
-        assertThat(trust.holds(ropewalk, study)).isTrue();
+        assertThat(trust.holds(ropewalk, opened)).isFalse();
+        trust.grant(ropewalk, opened);
+        assertThat(trust.holds(ropewalk, opened)).isTrue();
         Files.writeString(folder.resolve("stdlib/Star.java"), "class Star { int x; }");
-        assertThat(trust.holds(ropewalk, study)).isFalse();
-        assertThat(trust.holds(Notebook.titled("Words", Cell.prose("a1", "only")), study)).isFalse();
+        assertThat(trust.holds(ropewalk, opened)).isFalse();
+        assertThat(trust.holds(Notebook.titled("Words", Cell.prose("a1", "only")), opened)).isFalse();
     }
 
     @Test
