@@ -32,6 +32,7 @@ public record Booklet(Quilt quilt, CuttingRules rules, Paper paper, Batting batt
         return new Booklet(quilt, CuttingRules.usual(), Paper.A4, Batting.UNKNOWN);
     }
 
+    /** A booklet of a piece of work, by the usual rules. */
     public static Booklet of(Patchwork work) {
         return of(Quilt.of(work.name(), work));
     }
@@ -55,14 +56,17 @@ public record Booklet(Quilt quilt, CuttingRules rules, Paper paper, Batting batt
                 + (value == null ? "nothing" : value.getClass().getSimpleName()) + "; name a quilt");
     }
 
+    /** The same on other paper. */
     public Booklet on(Paper other) {
         return new Booklet(quilt, rules, other, batting);
     }
 
+    /** The same by other cutting rules. */
     public Booklet with(CuttingRules other) {
         return new Booklet(quilt, other, paper, batting);
     }
 
+    /** The same on another batting. */
     public Booklet with(Batting other) {
         return new Booklet(quilt, rules, paper, other);
     }

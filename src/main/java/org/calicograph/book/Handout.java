@@ -16,6 +16,7 @@ import org.calicograph.show.DraftPicture;
 /** A draft to hand out: a panel for each step with its words and what it uses. */
 public record Handout(Draft draft, Paper paper) implements Drawable {
 
+    /** A handout of a lesson, step by step, on A4. */
     public static Handout of(Draft draft) {
         return new Handout(draft, Paper.A4);
     }
@@ -36,6 +37,7 @@ public record Handout(Draft draft, Paper paper) implements Drawable {
                 + (value == null ? "nothing" : value.getClass().getSimpleName()) + "; name a draft");
     }
 
+    /** The same on other paper. */
     public Handout on(Paper other) {
         return new Handout(draft, other);
     }
@@ -56,6 +58,7 @@ public record Handout(Draft draft, Paper paper) implements Drawable {
         return flow.pages();
     }
 
+    /** The pages as a PDF file. */
     public byte[] pdf() {
         return PdfWriter.write(pages(), paper.width(), paper.height());
     }

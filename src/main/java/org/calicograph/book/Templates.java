@@ -41,10 +41,12 @@ public record Templates(String title, List<Template> templates, Paper paper, boo
         return of(quilt.title(), Pieces.of(quilt.top(), CuttingRules.usual()), CuttingRules.usual());
     }
 
+    /** The templates of a piece of work, by the usual rules. */
     public static Templates of(Patchwork work) {
         return of(work, CuttingRules.usual());
     }
 
+    /** The templates of a piece of work, by cutting rules. */
     public static Templates of(Patchwork work, CuttingRules rules) {
         return of(work.name(), Pieces.of(work, rules), rules);
     }
@@ -97,6 +99,7 @@ public record Templates(String title, List<Template> templates, Paper paper, boo
                 .map(p -> Template.turned(p, allowance)).toList(), Paper.A4, false);
     }
 
+    /** The same on other paper. */
     public Templates on(Paper other) {
         return new Templates(title, templates, other, mirrored);
     }

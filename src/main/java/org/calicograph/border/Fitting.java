@@ -32,6 +32,7 @@ public record Fitting(Length roundAcross, Length roundDown, int across, int down
         UNIT
     }
 
+    /** The order in which fittings are listed. */
     public static final Comparator<Fitting> BEST_FIRST = Comparator
             .comparing((Fitting f) -> f.spacerSides.isZero() && f.spacerEnds.isZero() ? 0 : f.spacerSides.equals(f.spacerEnds) ? 1 : 2)
             .thenComparing(f -> f.unit.minus(f.asked).abs())

@@ -25,6 +25,7 @@ import org.calicograph.patchwork.Placed;
  */
 public record OctagonRound(Fabric sides, Fabric diagonals, Fabric corners, Optional<Length> width) implements Round {
 
+    /** The same round, with the octagon reaching so far beyond the square. */
     public OctagonRound wide(Length reach) {
         return new OctagonRound(sides, diagonals, corners, Optional.of(reach));
     }

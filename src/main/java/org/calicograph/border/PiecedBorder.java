@@ -78,6 +78,7 @@ public record PiecedBorder(Patchwork unit, Optional<Patchwork> corner, boolean m
         return new PiecedBorder(unit.recoloured(choice), corner.map(c -> c.recoloured(choice)), mirrored, fit, spacer.recoloured(choice));
     }
 
+    /** The same border with a role of its units in this cloth. */
     public PiecedBorder with(Role role, Fabric fabric) {
         return with(Map.of(role, fabric));
     }

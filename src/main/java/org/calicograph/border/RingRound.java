@@ -48,10 +48,12 @@ public record RingRound(int wedges, Length width, List<Fabric> fabrics, Fabric g
         }
     }
 
+    /** The ring laid on a ground of this cloth. */
     public RingRound on(Fabric cloth) {
         return new RingRound(wedges, width, fabrics, cloth, margin, pointed);
     }
 
+    /** So much ground between the ring and the edge. */
     public RingRound margin(Length distance) {
         return new RingRound(wedges, width, fabrics, ground, distance, pointed);
     }

@@ -19,10 +19,12 @@ import java.util.stream.IntStream;
  */
 public record Clusters(List<Colour> colours, List<Double> shares) {
 
+    /** The seed where none is given. */
     public static final long SEED = 1851;
     private static final int STARTS = 6;
     private static final int ROUNDS = 60;
 
+    /** The colours of a photograph gathered round so many middles; one seed always gives the same. */
     public static Clusters of(Photo photo, int wanted, long seed) {
         if (wanted < 1 || wanted > 64) {
             throw new IllegalArgumentException("a palette of " + wanted + " colours can't be taken from a photograph; use 1 to 64");

@@ -11,7 +11,9 @@ import java.util.Locale;
  */
 public record Colour(double red, double green, double blue) {
 
+    /** No light. */
     public static final Colour BLACK = new Colour(0, 0, 0);
+    /** All light that a screen has. */
     public static final Colour WHITE = new Colour(1, 1, 1);
 
     /** @throws IllegalArgumentException if a part is not between 0 and 1 */
@@ -65,18 +67,22 @@ public record Colour(double red, double green, double blue) {
         return LinearRgb.of(this);
     }
 
+    /** The colour by CIE XYZ, white at D65. */
     public Xyz xyz() {
         return linear().xyz();
     }
 
+    /** The colour by CIELAB for a white. */
     public Lab lab(Lab.White white) {
         return xyz().lab(white);
     }
 
+    /** The colour by lightness and two opposed axes as seen. */
     public Oklab oklab() {
         return Oklab.of(xyz());
     }
 
+    /** The colour by lightness, chroma and hue as seen. */
     public Oklch oklch() {
         return oklab().oklch();
     }

@@ -5,6 +5,7 @@ public final class ColourName {
 
     private ColourName() { }
 
+    /** The colour's plain name. */
     public static String of(Colour colour) {
         Oklch c = colour.oklch();
         double value = colour.value();

@@ -33,9 +33,13 @@ public record ColourVision(Kind kind, double severity) {
         TRITAN
     }
 
+    /** Sees all three. */
     public static final ColourVision USUAL = new ColourVision(Kind.DEUTAN, 0);
+    /** Without the cones for long waves: red is dark, and near green. */
     public static final ColourVision PROTANOPIA = new ColourVision(Kind.PROTAN, 1);
+    /** Without the cones for middle waves: red and green are near. */
     public static final ColourVision DEUTERANOPIA = new ColourVision(Kind.DEUTAN, 1);
+    /** Without the cones for short waves: blue and green are near. */
     public static final ColourVision TRITANOPIA = new ColourVision(Kind.TRITAN, 1);
 
     private static final Map<Kind, List<Matrix>> MATRICES = read();

@@ -46,6 +46,7 @@ public record Lab(double lightness, double a, double b, White white) {
         return 116 * f(luminance) - 16;
     }
 
+    /** The same colour by CIE XYZ. */
     public Xyz xyz() {
         double fy = (lightness + 16) / 116;
         double fx = fy + a / 500;

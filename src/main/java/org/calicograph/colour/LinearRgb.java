@@ -50,6 +50,7 @@ public record LinearRgb(double red, double green, double blue) {
         return FROM_XYZ.times(xyz.x(), xyz.y(), xyz.z(), LinearRgb::new);
     }
 
+    /** The same colour by CIE XYZ, white at D65. */
     public Xyz xyz() {
         return TO_XYZ.times(red, green, blue, Xyz::new);
     }

@@ -34,15 +34,18 @@ public record Oklab(double lightness, double a, double b) {
                 ROOTS_TO_LAB.times(Math.cbrt(l), Math.cbrt(m), Math.cbrt(s), Oklab::new));
     }
 
+    /** The same colour by CIE XYZ, white at D65. */
     public Xyz xyz() {
         return LAB_TO_ROOTS.times(lightness, a, b, (l, m, s) ->
                 CONES_TO_XYZ.times(l * l * l, m * m * m, s * s * s, Xyz::new));
     }
 
+    /** The same colour as light; beyond 0 to 1 where a screen can't show it. */
     public LinearRgb linear() {
         return xyz().linear();
     }
 
+    /** The same by chroma and hue. */
     public Oklch oklch() {
         return Oklch.of(this);
     }

@@ -27,11 +27,13 @@ public record Oklch(double lightness, double chroma, double hue) {
         return new Oklch(lab.lightness(), Math.hypot(lab.a(), lab.b()), Math.toDegrees(Math.atan2(lab.b(), lab.a())));
     }
 
+    /** The same by two opposed axes. */
     public Oklab oklab() {
         double h = Math.toRadians(hue);
         return new Oklab(lightness, chroma * Math.cos(h), chroma * Math.sin(h));
     }
 
+    /** True where no hue can be seen. */
     public boolean isGrey() {
         return chroma < GREY;
     }
@@ -41,14 +43,17 @@ public record Oklch(double lightness, double chroma, double hue) {
         return oklab().linear().inGamut(1e-7);
     }
 
+    /** The same chroma and hue at another lightness, from 0 for black to 1 for white. */
     public Oklch lightened(double to) {
         return new Oklch(to, chroma, hue);
     }
 
+    /** The same lightness and hue at another chroma, 0 for grey. */
     public Oklch withChroma(double to) {
         return new Oklch(lightness, to, hue);
     }
 
+    /** The hue turned round the wheel by degrees. */
     public Oklch turned(double degrees) {
         return new Oklch(lightness, chroma, hue + degrees);
     }

@@ -51,10 +51,12 @@ public final class Photo {
         }
     }
 
+    /** How many pixels it is wide. */
     public int width() {
         return width;
     }
 
+    /** How many pixels it is high. */
     public int height() {
         return height;
     }

@@ -25,10 +25,12 @@ public record Xyz(double x, double y, double z) {
         return D50_TO_D65.times(x, y, z, Xyz::new);
     }
 
+    /** The same colour by CIELAB for a white. */
     public Lab lab(Lab.White white) {
         return Lab.of(this, white);
     }
 
+    /** The same colour as light, white at D65; beyond 0 to 1 where a screen can't show it. */
     public LinearRgb linear() {
         return LinearRgb.of(this);
     }

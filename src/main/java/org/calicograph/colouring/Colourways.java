@@ -26,6 +26,7 @@ public record Colourways(Patchwork work, List<Way> ways) implements Drawable {
         ways = List.copyOf(ways);
     }
 
+    /** A quilt to be coloured in several ways. */
     public static Colourways of(Patchwork work) {
         return new Colourways(work, List.of());
     }

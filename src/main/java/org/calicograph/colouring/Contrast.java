@@ -49,6 +49,7 @@ public record Contrast(Patchwork work, ColourVision eye, List<Pair> pairs) imple
         pairs = List.copyOf(pairs);
     }
 
+    /** How far neighbours differ to the usual eye. */
     public static Contrast of(Patchwork work) {
         return of(work, ColourVision.USUAL);
     }

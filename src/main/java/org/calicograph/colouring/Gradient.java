@@ -28,16 +28,19 @@ public sealed interface Gradient {
         }
     }
 
+    /** From 0 at the left edge to 1 at the right. */
     static Gradient leftToRight(Patchwork work) {
         var box = work.outline().bounds();
         return new Across(box.topLeft(), new Point(box.right(), box.top()));
     }
 
+    /** From 0 at the upper edge to 1 at the lower. */
     static Gradient topToBottom(Patchwork work) {
         var box = work.outline().bounds();
         return new Across(box.topLeft(), new Point(box.left(), box.bottom()));
     }
 
+    /** From 0 at the upper left corner to 1 at the lower right. */
     static Gradient cornerToCorner(Patchwork work) {
         var box = work.outline().bounds();
         return new Across(box.topLeft(), new Point(box.right(), box.bottom()));
@@ -54,6 +57,7 @@ public sealed interface Gradient {
         return new Around(work.outline().bounds().centre(), Angle.degrees(-90));
     }
 
+    /** Where a point stands, from 0 to 1. */
     default double at(Point p) {
         double t;
         if (this instanceof Across a) {

@@ -28,10 +28,12 @@ public record Lighting(Kind kind, Region over, double depth) {
         }
     }
 
+    /** A shadow over a region that takes a share of the light, above 0 to 1 for all of it. */
     public static Lighting shadow(Region over, double depth) {
         return new Lighting(Kind.SHADOW, over, depth);
     }
 
+    /** A patch of light over a region that goes a share of the way to white, above 0 to 1. */
     public static Lighting light(Region over, double depth) {
         return new Lighting(Kind.LIGHT, over, depth);
     }

@@ -89,10 +89,12 @@ public final class PhotoValues implements Drawable {
         return new PhotoValues(grid, own);
     }
 
+    /** How many cells the grid has across. */
     public int across() {
         return grid[0].length;
     }
 
+    /** How many cells the grid has down. */
     public int down() {
         return grid.length;
     }

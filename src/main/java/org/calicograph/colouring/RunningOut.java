@@ -43,14 +43,17 @@ public record RunningOut(Patchwork work, Stash stash, CuttingAllowance allowance
         return new RunningOut(work, stash, CuttingAllowance.USUAL, Gradient.outward(work), 0, 1);
     }
 
+    /** The same question with another allowance for cutting. */
     public RunningOut allowing(CuttingAllowance other) {
         return new RunningOut(work, stash, other, order, blend, seed);
     }
 
+    /** The same question with the way in which cloths should run out. */
     public RunningOut towards(Gradient other) {
         return new RunningOut(work, stash, allowance, other, blend, seed);
     }
 
+    /** The same question with kept and replaced patches mixed where they meet, over 0 to 1 of the gradient, by chance from a seed. */
     public RunningOut blended(double over, long chance) {
         return new RunningOut(work, stash, allowance, order, over, chance);
     }
@@ -66,6 +69,7 @@ public record RunningOut(Patchwork work, Stash stash, CuttingAllowance allowance
         }
     }
 
+    /** The answer: each patch in a cloth of which there is enough. */
     public Substitution solve() {
         Map<String, Fabric> cloths = cloths();
         List<Fabric> fabrics = List.copyOf(cloths.values());

@@ -26,10 +26,12 @@ public record Transparency(Region one, Fabric first, Region other, Fabric second
         VEIL
     }
 
+    /** Two panes of coloured glass that cross. */
     public static Transparency glass(Region one, Fabric first, Region other, Fabric second) {
         return new Transparency(one, first, other, second, Look.GLASS);
     }
 
+    /** Two veils that cross. */
     public static Transparency veil(Region one, Fabric first, Region other, Fabric second) {
         return new Transparency(one, first, other, second, Look.VEIL);
     }

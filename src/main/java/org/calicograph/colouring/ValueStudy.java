@@ -39,6 +39,7 @@ public record ValueStudy(Patchwork work, double darkBelow, double lightFrom) imp
             return new org.calicograph.colour.Lab(value, 0, 0, org.calicograph.colour.Lab.White.D65).xyz().linear().clipped();
         }
 
+        /** As it is said: 'dark', 'medium', 'light'. */
         public String words() {
             return name().toLowerCase(Locale.ROOT);
         }
@@ -56,10 +57,12 @@ public record ValueStudy(Patchwork work, double darkBelow, double lightFrom) imp
         return new ValueStudy(work, 40, 70);
     }
 
+    /** The same with other borders between dark, medium and light, as values from 0 to 1. */
     public ValueStudy banded(double dark, double light) {
         return new ValueStudy(work, dark, light);
     }
 
+    /** The band in which a colour falls. */
     public Band band(Colour colour) {
         double value = colour.value();
         return value < darkBelow ? Band.DARK : value < lightFrom ? Band.MEDIUM : Band.LIGHT;

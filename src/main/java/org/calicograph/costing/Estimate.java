@@ -38,10 +38,12 @@ public record Estimate(String title, Rates rates, List<Work> work, List<Goods> g
         goods = List.copyOf(goods);
     }
 
+    /** Time and money at the usual rates. */
     public static Estimate of(Quilt quilt) {
         return of(quilt, Rates.USUAL);
     }
 
+    /** Time and money at one's own rates. */
     public static Estimate of(Quilt quilt, Rates rates) {
         return of(quilt, Cutting.of(quilt), rates);
     }
@@ -145,6 +147,7 @@ public record Estimate(String title, Rates rates, List<Work> work, List<Goods> g
         return rates.currency() + String.format(Locale.ROOT, "%.2f", value);
     }
 
+    /** All hours together. */
     public double hours() {
         return work.stream().mapToDouble(Work::hours).sum();
     }
@@ -154,6 +157,7 @@ public record Estimate(String title, Rates rates, List<Work> work, List<Goods> g
         return goods.stream().mapToDouble(Goods::cost).sum() + hours() * rates.hour();
     }
 
+    /** The hours, by kind of work. */
     public Table time() {
         Table table = Table.of("Time for " + title, "Work", "Amount", "Rests on", "Hours");
         for (Work w : work) {
@@ -162,6 +166,7 @@ public record Estimate(String title, Rates rates, List<Work> work, List<Goods> g
         return table.row("All", "", "", String.format(Locale.ROOT, "%.1f", hours()));
     }
 
+    /** The money, by what it is spent on. */
     public Table costs() {
         Table table = Table.of("Cost of " + title, "What", "Buy", "Price", "Cost");
         for (Goods g : goods) {

@@ -70,14 +70,17 @@ public record Rates(double secondsPerPiece, double secondsPerSeam, double inches
         return with(lineSpacing, hour, price, prices, currency);
     }
 
+    /** What an hour of work costs. */
     public Rates hour(double price) {
         return with(lineSpacing, price, clothPrice, prices, currency);
     }
 
+    /** How far apart quilting lines lie, in inches. */
     public Rates lineSpacing(double inches) {
         return with(inches, hour, clothPrice, prices, currency);
     }
 
+    /** The sign or letters of the money. */
     public Rates currency(String sign) {
         return with(lineSpacing, hour, clothPrice, prices, sign);
     }

@@ -5,6 +5,7 @@ public final class DesignException extends IllegalArgumentException {
 
     private static final long serialVersionUID = 1L;
 
+    /** With what is wrong, the value, and the repair. */
     public DesignException(String message) {
         super(message);
     }

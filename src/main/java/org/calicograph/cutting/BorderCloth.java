@@ -110,6 +110,7 @@ public record BorderCloth(Length width, List<Length> pieces, Length cloth, Cutti
         return least;
     }
 
+    /** Each way of cutting it, with its strips, joins and cloth. */
     public Table table() {
         Table table = Table.of("Border " + rules.text(width) + " wide, " + rules.text(total()) + " in all", "Way", "Strips", "Joins", "Cloth");
         for (Way way : Way.values()) {

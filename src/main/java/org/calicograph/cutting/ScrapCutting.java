@@ -47,6 +47,7 @@ public record ScrapCutting(List<Used> used, List<Blank> missing) implements Draw
         missing = List.copyOf(missing);
     }
 
+    /** Which blanks come from which scraps, the smallest scrap that serves first, and what is left to cut from whole cloth. */
     public static ScrapCutting of(List<Scrap> scraps, List<Blank> blanks) {
         List<Scrap> bySize = new ArrayList<>(scraps);
         bySize.sort(Comparator.comparingDouble(s -> s.width().inInches() * s.length().inInches()));

@@ -35,6 +35,7 @@ public record StripJoins(BorderCloth.Way way, List<Length> strips, List<Joined> 
             parts = List.copyOf(parts);
         }
 
+        /** How many joins it takes. */
         public int joins() {
             return parts.size() - 1;
         }

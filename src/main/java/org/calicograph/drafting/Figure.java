@@ -11,6 +11,7 @@ public sealed interface Figure {
 
     /** A line drawn with the straightedge. */
     record Rule(Point from, Point to) implements Figure {
+        /** The line that it draws. */
         public Path path() {
             return Path.through(from, to);
         }
@@ -18,6 +19,7 @@ public sealed interface Figure {
 
     /** A full circle drawn with the compass; radius in inches. */
     record Round(Point centre, double radius) implements Figure {
+        /** The line that it draws. */
         public Path path() {
             return Path.circle(centre, radius);
         }

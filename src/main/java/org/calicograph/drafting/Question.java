@@ -16,26 +16,32 @@ import org.calicograph.measure.Length;
  */
 public record Question(String words, double expected, double within, String unit, String hint, Optional<Double> answer) {
 
+    /** A question whose answer is an angle, right within 0.05 degrees. */
     public static Question of(String words, Angle expected, String hint) {
         return new Question(words, expected.degrees(), 0.05, "°", hint, Optional.empty());
     }
 
+    /** A question whose answer is a length, right within 1/16 in. */
     public static Question of(String words, Length expected, String hint) {
         return new Question(words, expected.inInches(), 1.0 / 16, " in", hint, Optional.empty());
     }
 
+    /** A question whose answer is a whole number. */
     public static Question of(String words, int expected, String hint) {
         return new Question(words, expected, 0, "", hint, Optional.empty());
     }
 
+    /** The question with the answer that was given, as a bare number in its own unit. */
     public Question answered(double given) {
         return new Question(words, expected, within, unit, hint, Optional.of(given));
     }
 
+    /** The question with the angle that was given. */
     public Question answered(Angle given) {
         return answered(given.degrees());
     }
 
+    /** The question with the length that was given. */
     public Question answered(Length given) {
         return answered(given.inInches());
     }

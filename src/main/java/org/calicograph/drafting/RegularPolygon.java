@@ -32,6 +32,7 @@ public record RegularPolygon(int sides, Length radius) {
         return new RegularPolygon(sides, height.times(1 / (sides % 2 == 0 ? 2 * flat : 1 + flat)));
     }
 
+    /** The length of a side. */
     public Length side() {
         return radius.times(2 * Math.sin(Math.PI / sides));
     }
@@ -41,6 +42,7 @@ public record RegularPolygon(int sides, Length radius) {
         return radius.times(Math.cos(Math.PI / sides));
     }
 
+    /** Its area. */
     public Area area() {
         double r = radius.inInches();
         return new Area(sides * r * r * Math.sin(2 * Math.PI / sides) / 2);

@@ -4,5 +4,6 @@ package org.calicograph.drawing;
 @FunctionalInterface
 public interface Drawable {
 
+    /** What hangs on the wall when a cell gives this. */
     Exhibit show();
 }

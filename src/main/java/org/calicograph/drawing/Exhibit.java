@@ -23,24 +23,30 @@ public sealed interface Exhibit {
     /** Nothing to look at. */
     record Nothing() implements Exhibit { }
 
+    /** Nothing to see. */
     Exhibit NOTHING = new Nothing();
 
+    /** A picture alone. */
     static Exhibit of(Picture picture) {
         return new Drawn(picture, "");
     }
 
+    /** A picture with a line of words below it. */
     static Exhibit of(Picture picture, String caption) {
         return new Drawn(picture, caption);
     }
 
+    /** A table. */
     static Exhibit of(Table table) {
         return new Tabled(table);
     }
 
+    /** A passage of words. */
     static Exhibit words(String text) {
         return new Words(text);
     }
 
+    /** Several, one below another. */
     static Exhibit several(Exhibit... parts) {
         return new Several(List.of(parts));
     }

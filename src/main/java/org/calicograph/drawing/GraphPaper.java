@@ -63,10 +63,12 @@ public record GraphPaper(Kind kind, Length step, int heavy, int rays, Length wid
         return new GraphPaper(Kind.POLAR, ring, 4, rays, Length.inches(10), Length.inches(10));
     }
 
+    /** Every so many lines a heavy one. */
     public GraphPaper heavyEvery(int lines) {
         return new GraphPaper(kind, step, lines, rays, width, height);
     }
 
+    /** A sheet so wide and so high. */
     public GraphPaper sized(Length across, Length down) {
         return new GraphPaper(kind, step, heavy, rays, across, down);
     }

@@ -10,14 +10,19 @@ import org.calicograph.geometry.Segment;
 /** A path as the four steps that most surfaces know; arcs become cubics within 1e-5 of their radius. */
 public interface Outline {
 
+    /** Sets the pen down at a point, in inches. */
     void moveTo(Point to);
 
+    /** Straight on to a point. */
     void lineTo(Point to);
 
+    /** On by a cubic curve, which leaves towards the first point and arrives from the second. */
     void curveTo(Point lead, Point trail, Point to);
 
+    /** Back to where the pen was set down. */
     void close();
 
+    /** Draws a path, its arcs as cubic curves. */
     static void trace(Path path, Outline outline) {
         outline.moveTo(path.start());
         int last = path.segments().size() - 1;

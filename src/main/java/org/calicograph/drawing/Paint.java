@@ -33,12 +33,15 @@ public sealed interface Paint {
         }
     }
 
+    /** Leaves what is below in sight. */
     Paint NONE = new None();
 
+    /** One colour, covering. */
     static Paint of(Colour colour) {
         return new Flat(colour, 1);
     }
 
+    /** One colour, from 0 for clear to 1 for covering. */
     static Paint of(Colour colour, double opacity) {
         return new Flat(colour, opacity);
     }

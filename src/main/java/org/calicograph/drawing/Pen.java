@@ -11,6 +11,7 @@ import org.calicograph.colour.Colour;
  */
 public record Pen(Colour colour, double width, List<Double> dashes) {
 
+    /** Draws nothing. */
     public static final Pen NONE = new Pen(Colour.BLACK, 0, List.of());
     /** A seam line as drafted. */
     public static final Pen SEAM = new Pen(Colour.hex("#3b3a38"), 0.02, List.of());
@@ -27,18 +28,22 @@ public record Pen(Colour colour, double width, List<Double> dashes) {
         dashes = List.copyOf(dashes);
     }
 
+    /** A whole line of a colour, so many inches wide. */
     public static Pen of(Colour colour, double width) {
         return new Pen(colour, width, List.of());
     }
 
+    /** The same pen in dashes: line and gap by turns, in inches. */
     public Pen dashed(Double... lengths) {
         return new Pen(colour, width, List.of(lengths));
     }
 
+    /** The same pen, so many inches wide. */
     public Pen wide(double inches) {
         return new Pen(colour, inches, dashes);
     }
 
+    /** True if it leaves a line. */
     public boolean draws() {
         return width > 0;
     }

@@ -29,14 +29,17 @@ public sealed interface Picture permits Picture.Shape, Picture.Lettering, Pictur
             }
         }
 
+        /** The same shape filled with a colour. */
         public Shape filled(Colour colour) {
             return new Shape(paths, Paint.of(colour), pen);
         }
 
+        /** The same shape filled with a paint. */
         public Shape filled(Paint paint) {
             return new Shape(paths, paint, pen);
         }
 
+        /** The same shape with its outline drawn. */
         public Shape outlined(Pen with) {
             return new Shape(paths, fill, with);
         }
@@ -88,22 +91,27 @@ public sealed interface Picture permits Picture.Shape, Picture.Lettering, Pictur
      */
     record Label(String id, String title) { }
 
+    /** A region, filled black. */
     static Shape of(Region region) {
         return new Shape(region.paths(), Paint.NONE, Pen.NONE);
     }
 
+    /** A line. */
     static Shape of(Path path) {
         return new Shape(List.of(path), Paint.NONE, Pen.SEAM);
     }
 
+    /** A line of text that begins at a point of its base line; size in inches. */
     static Picture text(String text, Point at, double size) {
         return new Lettering(text, at, size, Anchor.MIDDLE, Weight.REGULAR, Colour.hex("#2b2b2b"));
     }
 
+    /** Several pictures, the first lowest. */
     static Picture group(List<? extends Picture> parts) {
         return new Group(List.copyOf(parts), Transform.IDENTITY, Optional.empty());
     }
 
+    /** Several pictures, the first lowest. */
     static Picture group(Picture... parts) {
         return group(List.of(parts));
     }
@@ -113,6 +121,7 @@ public sealed interface Picture permits Picture.Shape, Picture.Lettering, Pictur
         return new Group(List.of(this), Transform.IDENTITY, Optional.of(new Label(id, title)));
     }
 
+    /** The picture moved, turned, mirrored or made larger. */
     default Picture transformed(Transform t) {
         if (t.equals(Transform.IDENTITY)) {
             return this;
@@ -123,6 +132,7 @@ public sealed interface Picture permits Picture.Shape, Picture.Lettering, Pictur
         return new Group(List.of(this), t, Optional.empty());
     }
 
+    /** The picture moved by inches to the right and down. */
     default Picture moved(double dx, double dy) {
         return transformed(Transform.move(dx, dy));
     }
@@ -132,6 +142,7 @@ public sealed interface Picture permits Picture.Shape, Picture.Lettering, Pictur
         return transformed(Transform.turn(angle));
     }
 
+    /** The picture made larger or smaller from the origin. */
     default Picture scaled(double factor) {
         return transformed(Transform.scale(factor));
     }

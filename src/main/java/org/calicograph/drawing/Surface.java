@@ -17,5 +17,6 @@ public interface Surface {
     /** What follows, up to the matching end, belongs to a labelled part. */
     default void begin(Picture.Label label) { }
 
+    /** The end of what a label named. */
     default void end(Picture.Label label) { }
 }

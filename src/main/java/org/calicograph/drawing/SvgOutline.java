@@ -94,10 +94,12 @@ public record SvgOutline(String name, List<Path> paths) implements Drawable {
         }
     }
 
+    /** The smallest upright box that holds it. */
     public Box bounds() {
         return paths.stream().map(Path::bounds).reduce(Box::union).orElseThrow();
     }
 
+    /** The outline moved, turned, mirrored or made larger. */
     public SvgOutline transformed(Transform t) {
         return new SvgOutline(name, paths.stream().map(p -> p.transformed(t)).toList());
     }

@@ -20,10 +20,12 @@ public record Table(String title, List<String> columns, List<List<Entry>> rows) 
      * @param value the number that the text stands for; not a number (NaN) where it stands for none
      */
     public record Entry(String text, double value) {
+        /** True where it is set as a number, to the right. */
         public boolean isNumber() {
             return !Double.isNaN(value);
         }
 
+        /** A thing as a table writes it. */
         public static Entry of(Object thing) {
             if (thing instanceof Entry entry) {
                 return entry;
@@ -53,6 +55,7 @@ public record Table(String title, List<String> columns, List<List<Entry>> rows) 
         rows = List.copyOf(kept);
     }
 
+    /** An empty table by its title and the heads of its columns; rows are added one by one. */
     public static Table of(String title, String... columns) {
         return new Table(title, List.of(columns), List.of());
     }

@@ -52,6 +52,7 @@ public record Tiling(Paper paper, Length margin, Length overlap, boolean mirrore
         return new Tiling(paper, Length.inches(1, 2), Length.inches(1, 2), false);
     }
 
+    /** As seen from behind, or not. */
     public Tiling mirrored(boolean yes) {
         return new Tiling(paper, margin, overlap, yes);
     }
@@ -72,6 +73,7 @@ public record Tiling(Paper paper, Length margin, Length overlap, boolean mirrore
         return step(paper.width());
     }
 
+    /** How far one page lies below the next, in inches. */
     public double stepDown() {
         return step(paper.height().minus(FOOT));
     }

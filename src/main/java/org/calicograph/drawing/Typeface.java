@@ -34,6 +34,7 @@ public final class Typeface {
         this.unitsPerEm = font.getUnitsPerEm();
     }
 
+    /** The face of this weight. */
     public static synchronized Typeface of(Picture.Weight weight) {
         if (FACES.isEmpty()) {
             Typeface face = load();
@@ -59,6 +60,7 @@ public final class Typeface {
         }
     }
 
+    /** The font as it was read. */
     public TrueTypeFont font() {
         return font;
     }
@@ -86,6 +88,7 @@ public final class Typeface {
         }
     }
 
+    /** The units to an em in which the font is drawn. */
     public int unitsPerEm() {
         return unitsPerEm;
     }

@@ -38,10 +38,12 @@ public record Underlay(Photo photo, Point at, Length width, double strength) imp
         return new Underlay(photo, corner, width, strength);
     }
 
+    /** How high it lies, its proportions kept. */
     public Length height() {
         return width.times((double) photo.height() / photo.width());
     }
 
+    /** The picture, at its size. */
     public Picture picture() {
         Photo faint = Photo.drawn(photo.width(), photo.height(), (x, y) -> {
             int pixel = photo.pixel(x, y);

@@ -30,10 +30,12 @@ public record View(double scale, double x, double y) {
         return new View(next, px - (px - x) * real, py - (py - y) * real);
     }
 
+    /** The view moved by pixels. */
     public View moved(double dx, double dy) {
         return new View(scale, x + dx, y + dy);
     }
 
+    /** Where a pixel lies on the picture, in inches. */
     public Point toInches(double px, double py) {
         return new Point((px - x) / scale, (py - y) / scale);
     }

@@ -30,6 +30,7 @@ public record Fabric(String name, Colour colour, Print print, Length usableWidth
         }
     }
 
+    /** A plain cloth of the usual width, by its name and colour. */
     public static Fabric of(String name, Colour colour) {
         return new Fabric(name, colour, Print.PLAIN, USABLE_WIDTH, InHand.AS_NEEDED, Optional.empty());
     }
@@ -44,6 +45,7 @@ public record Fabric(String name, Colour colour, Print print, Length usableWidth
         return of(name, picture.photo().meanColour()).printed(Print.of(picture));
     }
 
+    /** The same cloth under another name. */
     public Fabric named(String other) {
         return new Fabric(other, colour, print, usableWidth, inHand, price);
     }
@@ -53,6 +55,7 @@ public record Fabric(String name, Colour colour, Print print, Length usableWidth
         return new Fabric(name, other, print.unpictured(), usableWidth, inHand, price);
     }
 
+    /** The same cloth with a print. */
     public Fabric printed(Print other) {
         return new Fabric(name, colour, other, usableWidth, inHand, price);
     }
@@ -62,6 +65,7 @@ public record Fabric(String name, Colour colour, Print print, Length usableWidth
         return new Fabric(name, colour, print, usable, inHand, price);
     }
 
+    /** The same cloth, of which so much is in hand. */
     public Fabric inHand(InHand amount) {
         return new Fabric(name, colour, print, usableWidth, amount, price);
     }
@@ -76,6 +80,7 @@ public record Fabric(String name, Colour colour, Print print, Length usableWidth
         return inHand(InHand.of(scraps));
     }
 
+    /** The same cloth at a price. */
     public Fabric at(Price cost) {
         return new Fabric(name, colour, print, usableWidth, inHand, Optional.of(cost));
     }

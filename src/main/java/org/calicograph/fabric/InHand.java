@@ -29,12 +29,15 @@ public sealed interface InHand {
         }
     }
 
+    /** As much as is needed: it will be bought. */
     InHand AS_NEEDED = new AsNeeded();
 
+    /** A length of the cloth's whole width. */
     static InHand of(Length length) {
         return new OffTheBolt(length);
     }
 
+    /** Scraps of so much area together. */
     static InHand of(Area scraps) {
         return new Scraps(scraps);
     }

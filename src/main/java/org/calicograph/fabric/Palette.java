@@ -65,10 +65,12 @@ public record Palette(String name, List<Swatch> swatches) {
         return new Palette(name, swatches);
     }
 
+    /** Its colours, in order. */
     public List<Colour> colours() {
         return swatches.stream().map(Swatch::colour).toList();
     }
 
+    /** The same colours under another name. */
     public Palette named(String other) {
         return new Palette(other, swatches);
     }

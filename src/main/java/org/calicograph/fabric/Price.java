@@ -29,10 +29,12 @@ public record Price(BigDecimal amount, String currency, Length per) {
         }
     }
 
+    /** A price by the yard: {@code perYard("11.50", "EUR")}. */
     public static Price perYard(String amount, String currency) {
         return new Price(number(amount), currency, YARD);
     }
 
+    /** A price by the metre: {@code perMetre("12.60", "EUR")}. */
     public static Price perMetre(String amount, String currency) {
         return new Price(number(amount), currency, METRE);
     }

@@ -24,8 +24,10 @@ public record Print(Scale scale, Direction direction, Optional<Cloth> picture) {
         ONE_WAY
     }
 
+    /** No print: one colour, any way up. */
     public static final Print PLAIN = new Print(Scale.PLAIN, Direction.ANY, Optional.empty());
 
+    /** A print of a scale, that may lie any way. */
     public static Print of(Scale scale) {
         return new Print(scale, Direction.ANY, Optional.empty());
     }
@@ -37,6 +39,7 @@ public record Print(Scale scale, Direction direction, Optional<Cloth> picture) {
         return new Print(scale, Direction.ANY, Optional.of(picture));
     }
 
+    /** The same print with a way up, or a way along. */
     public Print running(Direction way) {
         return new Print(scale, way, picture);
     }
@@ -46,6 +49,7 @@ public record Print(Scale scale, Direction direction, Optional<Cloth> picture) {
         return picture.isEmpty() ? this : new Print(scale, direction, Optional.empty());
     }
 
+    /** The same print with its picture, repeat and all. */
     public Print pictured(Cloth cloth) {
         return new Print(scale, direction, Optional.of(cloth));
     }

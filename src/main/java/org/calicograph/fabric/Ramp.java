@@ -74,6 +74,7 @@ public record Ramp(List<Colour> colours) {
         return way.apply((low + high) / 2);
     }
 
+    /** Its steps as a palette of a name. */
     public Palette palette(String name) {
         return Palette.of(name, colours);
     }

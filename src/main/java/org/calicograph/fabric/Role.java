@@ -10,10 +10,15 @@ import org.calicograph.colour.Colour;
  */
 public record Role(String name) {
 
+    /** What the design lies on. */
     public static final Role BACKGROUND = new Role("background");
+    /** The lightest of the design. */
     public static final Role LIGHT = new Role("light");
+    /** Between light and dark. */
     public static final Role MEDIUM = new Role("medium");
+    /** The darkest of the design. */
     public static final Role DARK = new Role("dark");
+    /** A little of something that stands out. */
     public static final Role ACCENT = new Role("accent");
 
     private static final Map<String, String> STAND_INS = Map.of(
@@ -25,6 +30,7 @@ public record Role(String name) {
         }
     }
 
+    /** A role of one's own, by its name. */
     public static Role of(String name) {
         return new Role(name);
     }

@@ -42,6 +42,7 @@ public enum Scheme {
         return Palette.of(words() + " from " + ColourName.of(colour), colours);
     }
 
+    /** How the trade calls it. */
     public String words() {
         return name().toLowerCase(java.util.Locale.ROOT).replace('_', '-');
     }

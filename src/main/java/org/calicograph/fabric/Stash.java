@@ -21,10 +21,12 @@ public final class Stash {
         }
     }
 
+    /** The cloths that are in hand. */
     public static Stash of(List<Fabric> fabrics) {
         return new Stash(fabrics);
     }
 
+    /** The cloths that are in hand. */
     public static Stash of(Fabric... fabrics) {
         return new Stash(List.of(fabrics));
     }
@@ -42,6 +44,7 @@ public final class Stash {
         return reading.stash();
     }
 
+    /** The cloths, each once, in the order given. */
     public List<Fabric> fabrics() {
         return List.copyOf(byName.values());
     }

@@ -50,6 +50,7 @@ public record Finishing(Length width, Length height, Optional<Fabric> backingClo
      * @param each    the length of each
      */
     public record Backing(boolean upright, int widths, Length each) {
+        /** The cloth that it takes in all. */
         public Length total() {
             return each.times((long) widths);
         }
@@ -58,6 +59,7 @@ public record Finishing(Length width, Length height, Optional<Fabric> backingClo
     /** Packaged battings as sold: the smallest that several shops' lists print, which differ by up to 8 in. */
     public record Batting(String name, Length width, Length height) { }
 
+    /** Sizes in which batting is usually sold in packs (common practice). */
     public static final List<Batting> PACKAGED = List.of(
             new Batting("crib", Length.inches(45), Length.inches(60)), new Batting("twin", Length.inches(72), Length.inches(90)),
             new Batting("full", Length.inches(81), Length.inches(96)), new Batting("queen", Length.inches(90), Length.inches(100)),
@@ -96,6 +98,7 @@ public record Finishing(Length width, Length height, Optional<Fabric> backingClo
         return bindingCloth.map(Fabric::usableWidth).orElse(Fabric.USABLE_WIDTH);
     }
 
+    /** The same with other assumptions. */
     public Finishing with(Assumptions other) {
         return new Finishing(width, height, backingCloth, bindingCloth, rules, other);
     }
@@ -176,6 +179,7 @@ public record Finishing(Length width, Length height, Optional<Fabric> backingClo
         return PACKAGED.stream().filter(b -> b.width().compareTo(w) >= 0 && b.height().compareTo(h) >= 0).findFirst();
     }
 
+    /** Backing, batting, binding and sleeve, with what each takes. */
     public Table table() {
         Backing back = backing();
         Backing other = backing(!back.upright());

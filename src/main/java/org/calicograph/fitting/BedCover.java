@@ -37,14 +37,17 @@ public record BedCover(Mattress mattress, Length drop, Length tuck, double takeU
         return new BedCover(mattress, Length.ZERO, Length.ZERO, USUAL_TAKE_UP);
     }
 
+    /** The same cover with another fall at both sides and the foot. */
     public BedCover drop(Length fall) {
         return new BedCover(mattress, fall, tuck, takeUp);
     }
 
+    /** The same cover with another length for the pillows. */
     public BedCover tuck(Length over) {
         return new BedCover(mattress, drop, over, takeUp);
     }
 
+    /** The same cover with another share taken up by quilting and washing, 0.03 for 3 %. */
     public BedCover takeUp(double share) {
         return new BedCover(mattress, drop, tuck, share);
     }

@@ -36,6 +36,7 @@ public record BorderStrips(Length across, Length down, Length width, Length seam
         return new BorderStrips(across, down, width, Length.inches(1, 4), true, Length.inches(4));
     }
 
+    /** The same strips with so much extra on each; what is over is trimmed. */
     public BorderStrips extra(Length length) {
         return new BorderStrips(across, down, width, seam, mitred, length);
     }
@@ -77,6 +78,7 @@ public record BorderStrips(Length across, Length down, Length width, Length seam
         return across.plus(width.times(2));
     }
 
+    /** The finished height of the top with the border on. */
     public Length fullDown() {
         return down.plus(width.times(2));
     }

@@ -68,6 +68,7 @@ public record Fit(Length across, Length down, Length unit, Length shortest, Leng
                 EnumSet.allOf(Fitting.Corners.class), false);
     }
 
+    /** Begins with the work that the border goes round. */
     public static Fit around(Patchwork inside) {
         return around(inside.width(), inside.height());
     }
@@ -97,6 +98,7 @@ public record Fit(Length across, Length down, Length unit, Length shortest, Leng
         return counts(units, units);
     }
 
+    /** From so many to so many units in all. */
     public Fit counts(int least, int greatest) {
         return new Fit(across, down, unit, shortest, longest, step, least, greatest, spacers, corners, symmetric);
     }
@@ -115,6 +117,7 @@ public record Fit(Length across, Length down, Length unit, Length shortest, Leng
         return new Fit(across, down, unit, shortest, longest, step, fewest, most, allowed, corners, symmetric);
     }
 
+    /** Only corners of this kind. */
     public Fit corners(Fitting.Corners only) {
         return new Fit(across, down, unit, shortest, longest, step, fewest, most, spacers, Set.of(only), symmetric);
     }

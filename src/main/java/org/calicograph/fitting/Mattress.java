@@ -14,13 +14,21 @@ public record Mattress(String region, String name, Length width, Length length) 
 
     /** US sizes in inches: trade tables on the web agree on them (crib: US CPSC, 16 CFR 1219/1241). */
     public static final Mattress CRIB = inches("crib", 28, 52);
+    /** The North American twin, 39 x 75 in. */
     public static final Mattress TWIN = inches("twin", 39, 75);
+    /** The North American twin XL, 39 x 80 in. */
     public static final Mattress TWIN_XL = inches("twin xl", 39, 80);
+    /** The old three-quarter bed, 48 x 75 in. */
     public static final Mattress THREE_QUARTER = inches("three-quarter", 48, 75);
+    /** The North American full or double, 54 x 75 in. */
     public static final Mattress FULL = inches("full", 54, 75);
+    /** The North American full XL, 54 x 80 in. */
     public static final Mattress FULL_XL = inches("full xl", 54, 80);
+    /** The North American queen, 60 x 80 in. */
     public static final Mattress QUEEN = inches("queen", 60, 80);
+    /** The North American king, 76 x 80 in. */
     public static final Mattress KING = inches("king", 76, 80);
+    /** The western king, 72 x 84 in. */
     public static final Mattress CALIFORNIA_KING = inches("california king", 72, 84);
 
     private static final List<Mattress> TABLE = List.of(CRIB, TWIN, TWIN_XL, THREE_QUARTER, FULL, FULL_XL, QUEEN, KING, CALIFORNIA_KING,

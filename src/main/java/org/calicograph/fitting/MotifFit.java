@@ -80,6 +80,7 @@ public record MotifFit(Length across, Length down, Length spacing, Length closes
         return new MotifFit(across, down, spacing, least, greatest, step, unlike, corners, reachLeast, reachMost, middle);
     }
 
+    /** The steps in which the spacing may change: the ruler's fraction. */
     public MotifFit steps(Length fraction) {
         return new MotifFit(across, down, spacing, closest, widest, fraction, unlike, corners, reachLeast, reachMost, middle);
     }
@@ -99,6 +100,7 @@ public record MotifFit(Length across, Length down, Length spacing, Length closes
         return new MotifFit(across, down, spacing, closest, widest, step, unlike, Set.of(only), reachLeast, reachMost, middle);
     }
 
+    /** What must lie at the middle of every side. */
     public MotifFit middle(Middle there) {
         return new MotifFit(across, down, spacing, closest, widest, step, unlike, corners, reachLeast, reachMost, there);
     }

@@ -54,6 +54,7 @@ public record StripeFit(Length across, Length down, Length width, Length repeat,
         return new StripeFit(across, down, width, inch.times(6), true, inch.half(), Length.inches(1, 16), inch.times(4), 4);
     }
 
+    /** A border of a finished width round a piece of work. */
     public static StripeFit around(Patchwork inside, Length width) {
         return around(inside.width(), inside.height(), width);
     }
@@ -72,14 +73,17 @@ public record StripeFit(Length across, Length down, Length width, Length repeat,
         return new StripeFit(across, down, width, repeat, true, step, tolerance, extra, lanes);
     }
 
+    /** The steps in which a strip may start along the print. */
     public StripeFit steps(Length fraction) {
         return new StripeFit(across, down, width, repeat, mirrors, fraction, tolerance, extra, lanes);
     }
 
+    /** How far the print may be off at a mitre and still be called a match. */
     public StripeFit within(Length off) {
         return new StripeFit(across, down, width, repeat, mirrors, step, off, extra, lanes);
     }
 
+    /** How much each strip gets for seams and the mitre. */
     public StripeFit extra(Length each) {
         return new StripeFit(across, down, width, repeat, mirrors, step, tolerance, each, lanes);
     }

@@ -52,6 +52,7 @@ public record Arc(Point from, Point to, double bulge) implements Segment {
         return from.distance(to) * (1 + bulge * bulge) / (4 * Math.abs(bulge));
     }
 
+    /** The middle of the circle that the arc is a part of. */
     public Point centre() {
         Point half = to.minus(from).times(0.5);
         return from.plus(half).plus(half.quarterTurned().times((1 - bulge * bulge) / (2 * bulge)));

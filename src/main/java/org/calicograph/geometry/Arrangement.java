@@ -38,6 +38,7 @@ public record Arrangement(List<Segment> edges, List<Region> faces, List<Segment>
         return ofSegments(all);
     }
 
+    /** The faces that straight lines, given as their ends, part the plane into. */
     public static Arrangement ofSegments(List<Segment> segments) {
         List<Segment> edges = pieces(segments);
         Map<List<Coordinate>, Segment> chords = new HashMap<>();

@@ -14,10 +14,12 @@ public record Box(double left, double top, double right, double bottom) {
         }
     }
 
+    /** A box from the upper left corner of the plane, so wide and so high. */
     public static Box of(Length width, Length height) {
         return new Box(0, 0, width.inInches(), height.inInches());
     }
 
+    /** The smallest box that holds every point. */
     public static Box around(Iterable<Point> points) {
         double l = Double.POSITIVE_INFINITY;
         double t = Double.POSITIVE_INFINITY;
@@ -32,22 +34,27 @@ public record Box(double left, double top, double right, double bottom) {
         return new Box(l, t, r, b);
     }
 
+    /** How wide it is, in inches. */
     public double width() {
         return right - left;
     }
 
+    /** How high it is, in inches. */
     public double height() {
         return bottom - top;
     }
 
+    /** Its middle. */
     public Point centre() {
         return new Point((left + right) / 2, (top + bottom) / 2);
     }
 
+    /** Its upper left corner. */
     public Point topLeft() {
         return new Point(left, top);
     }
 
+    /** The smallest box that holds both. */
     public Box union(Box other) {
         return new Box(Math.min(left, other.left), Math.min(top, other.top),
                 Math.max(right, other.right), Math.max(bottom, other.bottom));
@@ -58,10 +65,12 @@ public record Box(double left, double top, double right, double bottom) {
         return new Box(left - margin, top - margin, right + margin, bottom + margin);
     }
 
+    /** True if the two share at least a point of an edge. */
     public boolean touches(Box other) {
         return left <= other.right && other.left <= right && top <= other.bottom && other.top <= bottom;
     }
 
+    /** True if the point lies within it or on its edge. */
     public boolean contains(Point p) {
         return p.x() >= left && p.x() <= right && p.y() >= top && p.y() <= bottom;
     }

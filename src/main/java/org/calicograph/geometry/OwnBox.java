@@ -14,6 +14,7 @@ public record OwnBox(double width, double height) {
 
     private static final double AS_SMALL = 1e-6;
 
+    /** The box of a shape along its own longest straight side. */
     public static OwnBox of(Region shape) {
         Box upright = shape.bounds();
         OwnBox best = new OwnBox(upright.width(), upright.height());

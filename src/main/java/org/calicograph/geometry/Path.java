@@ -37,6 +37,7 @@ public record Path(List<Segment> segments) {
         return new Path(lines);
     }
 
+    /** An open line straight from point to point. */
     public static Path through(Point... points) {
         return through(Arrays.asList(points));
     }
@@ -53,10 +54,12 @@ public record Path(List<Segment> segments) {
         return through(ring);
     }
 
+    /** A closed line straight from corner to corner, and back to the first. */
     public static Path polygon(Point... points) {
         return polygon(Arrays.asList(points));
     }
 
+    /** The outline of a box. */
     public static Path rectangle(Box box) {
         return polygon(new Point(box.left(), box.top()), new Point(box.right(), box.top()),
                 new Point(box.right(), box.bottom()), new Point(box.left(), box.bottom()));
@@ -89,18 +92,22 @@ public record Path(List<Segment> segments) {
         return new PathPen(start);
     }
 
+    /** A pen set down at x, y in inches; go on with lines and curves, then close it or leave it open. */
     public static PathPen from(double x, double y) {
         return new PathPen(new Point(x, y));
     }
 
+    /** Where it begins. */
     public Point start() {
         return segments.get(0).from();
     }
 
+    /** Where it ends; where it begins, if it is closed. */
     public Point end() {
         return segments.get(segments.size() - 1).to();
     }
 
+    /** True if it comes back to its beginning. */
     public boolean isClosed() {
         return start().equals(end());
     }
@@ -120,6 +127,7 @@ public record Path(List<Segment> segments) {
         return corners;
     }
 
+    /** How long the line is, in inches. */
     public double length() {
         return segments.stream().mapToDouble(Segment::length).sum();
     }
@@ -129,6 +137,7 @@ public record Path(List<Segment> segments) {
         return segments.stream().mapToDouble(Segment::areaTerm).sum();
     }
 
+    /** The smallest upright box that holds the whole line. */
     public Box bounds() {
         Box box = segments.get(0).bounds();
         for (Segment s : segments) {
@@ -137,6 +146,7 @@ public record Path(List<Segment> segments) {
         return box;
     }
 
+    /** The same line gone the other way. */
     public Path reversed() {
         List<Segment> back = new ArrayList<>();
         for (int i = segments.size() - 1; i >= 0; i--) {
@@ -150,6 +160,7 @@ public record Path(List<Segment> segments) {
         return signedArea() < 0 ? reversed() : this;
     }
 
+    /** The line moved, turned, mirrored or made larger. */
     public Path transformed(Transform t) {
         List<Segment> moved = new ArrayList<>();
         for (Segment s : segments) {

@@ -30,10 +30,12 @@ public final class PathPen {
         return new PathPen(start, all);
     }
 
+    /** Straight on to a point. */
     public PathPen lineTo(Point to) {
         return with(new Line(here(), to));
     }
 
+    /** Straight on to x, y in inches. */
     public PathPen lineTo(double x, double y) {
         return lineTo(new Point(x, y));
     }
@@ -53,6 +55,7 @@ public final class PathPen {
         return with(new Arc(here(), to, bulge));
     }
 
+    /** On to a point by a cubic curve, which leaves towards the first point and arrives from the second. */
     public PathPen curveTo(Point lead, Point trail, Point to) {
         return with(new Cubic(here(), lead, trail, to));
     }

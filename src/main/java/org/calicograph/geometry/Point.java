@@ -14,6 +14,7 @@ public record Point(double x, double y) {
     /** Points no farther apart than this, in inches, are one point: in every path, closing, joining and meeting. */
     public static final double TOLERANCE = 1e-6;
 
+    /** The upper left corner of the plane. */
     public static final Point ORIGIN = new Point(0, 0);
 
     public Point {
@@ -24,10 +25,12 @@ public record Point(double x, double y) {
         y += 0.0;
     }
 
+    /** The point at x to the right and y down, in inches. */
     public static Point of(double x, double y) {
         return new Point(x, y);
     }
 
+    /** The point so far to the right and so far down. */
     public static Point of(Length x, Length y) {
         return new Point(x.inInches(), y.inInches());
     }
@@ -37,18 +40,22 @@ public record Point(double x, double y) {
         return new Point(radius * direction.cos(), radius * direction.sin());
     }
 
+    /** The point moved by a step. */
     public Point plus(Point step) {
         return new Point(x + step.x, y + step.y);
     }
 
+    /** The point moved by inches to the right and down. */
     public Point plus(double dx, double dy) {
         return new Point(x + dx, y + dy);
     }
 
+    /** The step from the other point to this one. */
     public Point minus(Point other) {
         return new Point(x - other.x, y - other.y);
     }
 
+    /** The step made so many times as long. */
     public Point times(double factor) {
         return new Point(x * factor, y * factor);
     }
@@ -58,10 +65,12 @@ public record Point(double x, double y) {
         return new Point(x + (other.x - x) * share, y + (other.y - y) * share);
     }
 
+    /** Halfway between the two. */
     public Point midway(Point other) {
         return towards(other, 0.5);
     }
 
+    /** The scalar product of two steps: 0 where they stand at right angles. */
     public double dot(Point other) {
         return x * other.x + y * other.y;
     }

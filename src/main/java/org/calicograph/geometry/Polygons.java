@@ -43,10 +43,12 @@ public final class Polygons {
         return FACTORY.createLinearRing(coordinates(path.flattened(accuracy)));
     }
 
+    /** A closed ring of the points. */
     public static Coordinate[] coordinates(List<Point> points) {
         return points.stream().map(p -> new Coordinate(p.x(), p.y())).toArray(Coordinate[]::new);
     }
 
+    /** The point as a geometry. */
     public static org.locationtech.jts.geom.Point point(Point p) {
         return FACTORY.createPoint(new Coordinate(p.x(), p.y()));
     }

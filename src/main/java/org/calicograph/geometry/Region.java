@@ -40,14 +40,17 @@ public record Region(Path outer, List<Path> holes) {
         return path;
     }
 
+    /** What a closed line bounds. */
     public static Region of(Path outer) {
         return new Region(outer, List.of());
     }
 
+    /** What straight lines from corner to corner bound. */
     public static Region polygon(Point... corners) {
         return of(Path.polygon(corners));
     }
 
+    /** A whole box. */
     public static Region rectangle(Box box) {
         return of(Path.rectangle(box));
     }
@@ -57,6 +60,7 @@ public record Region(Path outer, List<Path> holes) {
         return rectangle(Box.of(width, height));
     }
 
+    /** Its area, without its holes. */
     public Area area() {
         double a = outer.signedArea();
         for (Path hole : holes) {
@@ -65,6 +69,7 @@ public record Region(Path outer, List<Path> holes) {
         return new Area(a);
     }
 
+    /** The smallest upright box that holds it. */
     public Box bounds() {
         return outer.bounds();
     }
@@ -95,6 +100,7 @@ public record Region(Path outer, List<Path> holes) {
         return bounds().contains(p) && Polygons.of(this, ACCURACY).covers(Polygons.point(p));
     }
 
+    /** The region moved, turned, mirrored or made larger. */
     public Region transformed(Transform t) {
         return new Region(outer.transformed(t), holes.stream().map(h -> h.transformed(t)).toList());
     }

@@ -8,8 +8,10 @@ import java.util.List;
  */
 public sealed interface Segment permits Line, Arc, Cubic {
 
+    /** Where it begins. */
     Point from();
 
+    /** Where it ends. */
     Point to();
 
     /** The point at a share of the way, from 0 to 1; even in length for lines and arcs. */
@@ -21,6 +23,7 @@ public sealed interface Segment permits Line, Arc, Cubic {
     /** The length, in inches; exact for lines and arcs, within 1e-9 of itself for cubics. */
     double length();
 
+    /** The same line gone the other way. */
     Segment reversed();
 
     /** The same segment led to other ends, which are to be near its own. */
@@ -32,6 +35,7 @@ public sealed interface Segment permits Line, Arc, Cubic {
     /** The same segment after a transform; an arc that would leave its circle becomes cubics. */
     List<? extends Segment> transformed(Transform transform);
 
+    /** The smallest upright box that holds it. */
     Box bounds();
 
     /** This segment's part of the area of a closed path: half the integral of x dy - y dx. */

@@ -7,20 +7,25 @@ import org.calicograph.measure.Angle;
  */
 public record Transform(double a, double b, double c, double d, double e, double f) {
 
+    /** Leaves everything as it is. */
     public static final Transform IDENTITY = new Transform(1, 0, 0, 1, 0, 0);
 
+    /** A step of inches to the right and down. */
     public static Transform move(double dx, double dy) {
         return new Transform(1, 0, 0, 1, dx, dy);
     }
 
+    /** A step. */
     public static Transform move(Point step) {
         return move(step.x(), step.y());
     }
 
+    /** Larger or smaller from the origin, alike both ways. */
     public static Transform scale(double factor) {
         return scale(factor, factor);
     }
 
+    /** Larger or smaller from the origin, by one factor across and another down. */
     public static Transform scale(double across, double down) {
         return new Transform(across, 0, 0, down, 0, 0);
     }
@@ -62,6 +67,7 @@ public record Transform(double a, double b, double c, double d, double e, double
                 next.a * e + next.c * f + next.e, next.b * e + next.d * f + next.f);
     }
 
+    /** Where a point goes. */
     public Point of(Point p) {
         return new Point(a * p.x() + c * p.y() + e, b * p.x() + d * p.y() + f);
     }
@@ -71,6 +77,7 @@ public record Transform(double a, double b, double c, double d, double e, double
         return new Point(a * p.x() + c * p.y(), b * p.x() + d * p.y());
     }
 
+    /** How many times as large an area becomes; below zero if it is mirrored. */
     public double determinant() {
         return a * d - b * c;
     }

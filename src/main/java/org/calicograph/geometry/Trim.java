@@ -32,6 +32,7 @@ public final class Trim {
         area = new IndexedPointInAreaLocator(Polygons.of(region, Region.ACCURACY));
     }
 
+    /** Keeps what lies within the region. */
     public static Trim within(Region region) {
         return new Trim(region);
     }
@@ -57,6 +58,7 @@ public final class Trim {
         return area.locate(new Coordinate(p.x(), p.y())) != Location.EXTERIOR;
     }
 
+    /** The parts of the lines that lie inside, in the order of the lines; a line may give several. */
     public List<Path> of(Collection<Path> paths) {
         List<Path> all = new ArrayList<>();
         paths.forEach(p -> all.addAll(of(p)));

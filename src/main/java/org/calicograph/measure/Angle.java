@@ -8,9 +8,13 @@ package org.calicograph.measure;
  */
 public record Angle(double degrees) implements Comparable<Angle> {
 
+    /** No turn at all. */
     public static final Angle ZERO = new Angle(0);
+    /** A quarter turn, 90 degrees. */
     public static final Angle QUARTER = new Angle(90);
+    /** Half a turn, 180 degrees. */
     public static final Angle HALF = new Angle(180);
+    /** A whole turn, 360 degrees. */
     public static final Angle FULL = new Angle(360);
 
     public Angle {
@@ -19,10 +23,12 @@ public record Angle(double degrees) implements Comparable<Angle> {
         }
     }
 
+    /** An angle of so many degrees, of which a whole turn has 360. */
     public static Angle degrees(double degrees) {
         return new Angle(degrees);
     }
 
+    /** An angle of so many radians, of which a whole turn has 2 pi. */
     public static Angle radians(double radians) {
         return new Angle(Math.toDegrees(radians));
     }
@@ -35,6 +41,7 @@ public record Angle(double degrees) implements Comparable<Angle> {
         return new Angle(360.0 * numerator / denominator);
     }
 
+    /** The angle in radians. */
     public double inRadians() {
         return Math.toRadians(degrees);
     }
@@ -49,6 +56,7 @@ public record Angle(double degrees) implements Comparable<Angle> {
         return quarterTurns() ? new double[] {1, 0, -1, 0}[Math.floorMod((long) (degrees / 90), 4)] : Math.cos(inRadians());
     }
 
+    /** Its tangent: rise over run. */
     public double tan() {
         return sin() / cos();
     }
@@ -57,22 +65,27 @@ public record Angle(double degrees) implements Comparable<Angle> {
         return degrees % 90 == 0;
     }
 
+    /** Both, one after the other. */
     public Angle plus(Angle other) {
         return new Angle(degrees + other.degrees);
     }
 
+    /** This angle less the other; below zero if the other is larger. */
     public Angle minus(Angle other) {
         return new Angle(degrees - other.degrees);
     }
 
+    /** A multiple of the angle. */
     public Angle times(double factor) {
         return new Angle(degrees * factor);
     }
 
+    /** An equal share of the angle. */
     public Angle dividedBy(double parts) {
         return new Angle(degrees / parts);
     }
 
+    /** As far the other way. */
     public Angle negated() {
         return new Angle(-degrees);
     }

@@ -7,24 +7,30 @@ package org.calicograph.measure;
  */
 public record Area(double squareInches) implements Comparable<Area> {
 
+    /** No area at all. */
     public static final Area ZERO = new Area(0);
 
+    /** The area of a rectangle. */
     public static Area of(Length width, Length height) {
         return new Area(width.inInches() * height.inInches());
     }
 
+    /** Both together. */
     public Area plus(Area other) {
         return new Area(squareInches + other.squareInches);
     }
 
+    /** This area less the other; below zero if the other is larger. */
     public Area minus(Area other) {
         return new Area(squareInches - other.squareInches);
     }
 
+    /** A multiple of the area. */
     public Area times(double factor) {
         return new Area(squareInches * factor);
     }
 
+    /** The area in square metres. */
     public double inSquareMetres() {
         return squareInches * 0.0254 * 0.0254;
     }

@@ -91,10 +91,12 @@ public record Length(long units) implements Comparable<Length> {
         return units / (1000.0 * PER_MICROMETRE);
     }
 
+    /** Both end to end, exact. */
     public Length plus(Length other) {
         return new Length(Math.addExact(units, other.units));
     }
 
+    /** This length less the other, exact; below zero if the other is longer. */
     public Length minus(Length other) {
         return new Length(Math.subtractExact(units, other.units));
     }
@@ -119,6 +121,7 @@ public record Length(long units) implements Comparable<Length> {
         return new Length(Math.floorDiv(Math.addExact(Math.multiplyExact(2, n), d), Math.multiplyExact(2, d)));
     }
 
+    /** Half of it; half a unit goes up. */
     public Length half() {
         return dividedBy(2);
     }
@@ -128,18 +131,22 @@ public record Length(long units) implements Comparable<Length> {
         return (double) units / other.units;
     }
 
+    /** As long the other way. */
     public Length negated() {
         return new Length(Math.negateExact(units));
     }
 
+    /** The length without its sign. */
     public Length abs() {
         return units < 0 ? negated() : this;
     }
 
+    /** True for no length at all. */
     public boolean isZero() {
         return units == 0;
     }
 
+    /** True above zero. */
     public boolean isPositive() {
         return units > 0;
     }

@@ -63,6 +63,7 @@ public final class BlockDraft {
         return rectangle(role, x, y, side, side);
     }
 
+    /** A rectangle with its upper left corner at x, y, so wide and so high, all in units of the grid. */
     public BlockDraft rectangle(Role role, double x, double y, double width, double height) {
         return with(role, Path.rectangle(new Box(x, y, x + width, y + height)));
     }

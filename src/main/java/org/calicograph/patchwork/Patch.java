@@ -30,14 +30,17 @@ public record Patch(String id, Role role, Fabric fabric, Region shape) {
         return new Patch(id, role, role.standIn(), shape);
     }
 
+    /** The same patch cut from another cloth. */
     public Patch in(Fabric other) {
         return new Patch(id, role, other, shape);
     }
 
+    /** The same patch under another name. */
     public Patch named(String other) {
         return new Patch(other, role, fabric, shape);
     }
 
+    /** The patch moved, turned, mirrored or made larger; its grain goes with it. */
     public Patch transformed(Transform t) {
         return new Patch(id, role, fabric, shape.transformed(t));
     }

@@ -18,6 +18,7 @@ import org.calicograph.measure.Length;
 /** Anything pieced that has an outline, with its top left corner at the origin. */
 public sealed interface Patchwork permits Block, Assembly {
 
+    /** What it is called. */
     String name();
 
     /** The finished outline, in inches. */
@@ -59,6 +60,7 @@ public sealed interface Patchwork permits Block, Assembly {
      */
     Patchwork with(Map<Role, Fabric> fabrics);
 
+    /** The same work under another name. */
     Patchwork named(String name);
 
     /** Finished width, to the nearest 1/24 micrometre. */

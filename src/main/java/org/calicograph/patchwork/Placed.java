@@ -24,6 +24,7 @@ public record Placed(String id, Patchwork work, Transform place) {
         }
     }
 
+    /** A piece of work with its upper left corner at x, y in inches, under a name. */
     public static Placed at(String id, Patchwork work, double x, double y) {
         return new Placed(id, work, Transform.move(x, y));
     }
@@ -38,6 +39,7 @@ public record Placed(String id, Patchwork work, Transform place) {
         return new Placed(id, work, place.then(t));
     }
 
+    /** What it covers, where it lies. */
     public Region outline() {
         return work.outline().transformed(place);
     }

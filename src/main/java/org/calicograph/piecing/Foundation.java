@@ -44,6 +44,7 @@ public record Foundation(Block block, Length seam, List<Sections.Section> sectio
         return of(block, Length.inches(1, 4));
     }
 
+    /** The fewest foundations that sew the block, with a seam allowance of one's own. */
     public static Foundation of(Block block, Length seam) {
         return new Foundation(block, seam, Sections.of(AssemblyOrder.of(block)));
     }

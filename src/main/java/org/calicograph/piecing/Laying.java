@@ -28,6 +28,7 @@ public record Laying(Applique applique) implements Drawable {
     private static final Colour LINE = Colour.hex("#2b2b2b");
     private static final Pen GROUND = Pen.of(Colour.hex("#a9b4ba"), 0.012);
 
+    /** The order in which shapes are laid, those below first. */
     public static Laying of(Applique applique) {
         return new Laying(applique);
     }

@@ -40,10 +40,12 @@ public record SewingPlan(String title, List<Stage> stages, List<Laid> layings) i
         layings = List.copyOf(layings);
     }
 
+    /** How the top of a quilt is sewn. */
     public static SewingPlan of(Quilt quilt) {
         return of(quilt.title(), quilt.top(), CuttingRules.usual());
     }
 
+    /** How a piece of work is sewn. */
     public static SewingPlan of(Patchwork work) {
         return of(work.name(), work, CuttingRules.usual());
     }

@@ -41,6 +41,7 @@ public record StripSets(CuttingRules rules, List<StripSet> sets) implements Draw
             return (int) (cloth.units() / cut.units());
         }
 
+        /** How many strip sets are sewn. */
         public int sets(CuttingRules rules) {
             return (times + perSet(rules) - 1) / perSet(rules);
         }
@@ -75,6 +76,7 @@ public record StripSets(CuttingRules rules, List<StripSet> sets) implements Draw
         sets = List.copyOf(sets);
     }
 
+    /** The strip sets of a quilt's top. */
     public static StripSets of(Quilt quilt) {
         return of(quilt.top(), CuttingRules.usual());
     }

@@ -23,6 +23,7 @@ public record Medallion(Patchwork centre, List<Round> rounds) {
         rounds = List.copyOf(rounds);
     }
 
+    /** Begins a medallion with its centre; rounds are added from the inside out. */
     public static Medallion around(Patchwork centre) {
         return new Medallion(centre, List.of());
     }

@@ -29,6 +29,7 @@ public record Quilt(String title, Patchwork top, Optional<Fabric> binding, Lengt
         }
     }
 
+    /** A quilt of a title, and its whole top. */
     public static Quilt of(String title, Patchwork top) {
         return new Quilt(title, top, Optional.empty(), USUAL_BINDING, Optional.empty());
     }
@@ -38,10 +39,12 @@ public record Quilt(String title, Patchwork top, Optional<Fabric> binding, Lengt
         return new Quilt(title, top, binding, bindingWidth, Optional.of(fabric));
     }
 
+    /** The same quilt with its binding in this cloth. */
     public Quilt bound(Fabric fabric) {
         return new Quilt(title, top, Optional.of(fabric), bindingWidth, backing);
     }
 
+    /** The same quilt under another title. */
     public Quilt titled(String other) {
         return new Quilt(other, top, binding, bindingWidth, backing);
     }
@@ -51,14 +54,17 @@ public record Quilt(String title, Patchwork top, Optional<Fabric> binding, Lengt
         return new Quilt(title, other, binding, bindingWidth, backing);
     }
 
+    /** The finished width of the top. */
     public Length width() {
         return top.width();
     }
 
+    /** The finished height of the top. */
     public Length height() {
         return top.height();
     }
 
+    /** Every patch of the top, where it lies. */
     public List<Patch> patches() {
         return top.patches();
     }

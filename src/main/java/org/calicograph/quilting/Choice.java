@@ -24,10 +24,12 @@ public record Choice(List<Patch> patches) {
         patches = List.copyOf(patches);
     }
 
+    /** Every patch of the work, to choose from. */
     public static Choice of(Patchwork work) {
         return new Choice(work.patches());
     }
 
+    /** Those of them for which the test holds. */
     public Choice where(Predicate<Patch> test) {
         return new Choice(patches.stream().filter(test).toList());
     }
@@ -64,6 +66,7 @@ public record Choice(List<Patch> patches) {
                 && Math.abs(p.shape().perimeter() - r.perimeter()) < 1e-3);
     }
 
+    /** The shape of each, where it lies. */
     public List<Region> regions() {
         return patches.stream().map(Patch::shape).toList();
     }

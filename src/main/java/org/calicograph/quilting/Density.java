@@ -21,6 +21,7 @@ import org.calicograph.geometry.Trim;
  */
 public record Density(Region region, double side, List<List<Double>> inches) {
 
+    /** Inches of line in each square inch, counted in squares whose side is given in inches. */
     public static Density of(Region region, Collection<Path> lines, double side) {
         if (!(side > 0)) {
             throw new IllegalArgumentException("squares of " + side + " in can't be counted; use a side above 0");
@@ -53,6 +54,7 @@ public record Density(Region region, double side, List<List<Double>> inches) {
         return new Density(region, side, List.copyOf(inches));
     }
 
+    /** The most, in inches of line to a square inch. */
     public double densest() {
         return inches.stream().flatMap(List::stream).mapToDouble(d -> d).max().orElse(0);
     }

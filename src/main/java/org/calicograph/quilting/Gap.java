@@ -47,6 +47,7 @@ public record Gap(Point centre, double diameter) {
         return new Gap(new Point(circle.getCenter().getX(), circle.getCenter().getY()), 2 * circle.getRadiusLine().getLength());
     }
 
+    /** The largest circle without a line in it, within 1/64 in. */
     public static Gap largest(Region region, Collection<Path> lines) {
         return largest(region, lines, Length.inches(1, 64));
     }

@@ -33,6 +33,7 @@ public record Motif(String name, List<Path> paths) implements Drawable {
         }
     }
 
+    /** A motif of one's own lines. */
     public static Motif of(String name, Path... paths) {
         return new Motif(name, List.of(paths));
     }
@@ -52,10 +53,12 @@ public record Motif(String name, List<Path> paths) implements Drawable {
         return paths.stream().map(Path::bounds).reduce(Box::union).orElseThrow();
     }
 
+    /** The smallest upright box that holds it. */
     public Box bounds() {
         return box(paths);
     }
 
+    /** The motif moved, turned, mirrored or made larger. */
     public Motif transformed(Transform t) {
         return new Motif(name, paths.stream().map(p -> p.transformed(t)).toList());
     }
@@ -80,10 +83,12 @@ public record Motif(String name, List<Path> paths) implements Drawable {
         return transformed(Transform.scale(scale)).at(into.centre());
     }
 
+    /** Turned about the origin. */
     public Motif turned(Angle angle) {
         return transformed(Transform.turn(angle));
     }
 
+    /** Left for right. */
     public Motif mirrored() {
         return transformed(Transform.mirrorAcross(0));
     }

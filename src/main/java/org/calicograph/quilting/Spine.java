@@ -75,10 +75,12 @@ public final class Spine {
         return path;
     }
 
+    /** How long it is, in inches. */
     public double length() {
         return length;
     }
 
+    /** True if it comes back to its beginning. */
     public boolean isClosed() {
         return path.isClosed();
     }

@@ -20,6 +20,7 @@ public record Vine(Length swing, Length wave) {
         }
     }
 
+    /** The vine and its leaves along a spine; refused where the spine bends tighter than the vine swings. */
     public List<Path> along(Spine spine) {
         double reach = Math.min(spine.reach(true), spine.reach(false));
         if (reach < 1.5 * swing.inInches()) {

@@ -33,18 +33,22 @@ public record Make(Patchwork block, int across, int down, CuttingRules rules) {
         return (int) Math.max(1, Math.ceil(whole.ratioTo(part) - 1e-9));
     }
 
+    /** How many blocks there are. */
     public int blocks() {
         return across * down;
     }
 
+    /** The finished width of all blocks. */
     public Length width() {
         return block.width().times((long) across);
     }
 
+    /** The finished height of all blocks. */
     public Length height() {
         return block.height().times((long) down);
     }
 
+    /** How many patches there are. */
     public int patches() {
         return block.patchCount() * blocks();
     }

@@ -53,10 +53,12 @@ public record Scaling(Patchwork design, Length to, Length width, Length height, 
         return covering(cover.topWidth(), cover.topLength());
     }
 
+    /** The same by other cutting rules. */
     public Scaling with(CuttingRules other) {
         return new Scaling(design, to, width, height, other, waste);
     }
 
+    /** The same with another share of cloth lost in cutting, 0.1 for 10 %. */
     public Scaling waste(double share) {
         return new Scaling(design, to, width, height, rules, share);
     }

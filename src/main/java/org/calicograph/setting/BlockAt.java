@@ -6,5 +6,6 @@ import org.calicograph.patchwork.Patchwork;
 @FunctionalInterface
 public interface BlockAt {
 
+    /** What lies at a column and a row, both from 0. */
     Patchwork at(int column, int row);
 }

@@ -19,6 +19,7 @@ public final class PatchworkPicture {
 
     private PatchworkPicture() { }
 
+    /** Each patch in its cloth, edged in a thin line. */
     public static Picture of(Patchwork work) {
         double seam = seam(work.outline().bounds());
         List<Picture> parts = new ArrayList<>();

@@ -34,6 +34,7 @@ public record Lockstitch(Length stitch, Length thickness, Length tail) {
         return new Lockstitch(Length.inches(1 / toTheInch), thickness, MACHINE.tail);
     }
 
+    /** How many stitches go to an inch. */
     public double stitchesPerInch() {
         return 1 / stitch.inInches();
     }
@@ -48,6 +49,7 @@ public record Lockstitch(Length stitch, Length thickness, Length tail) {
         return Length.inches(inches * perInch()).plus(tail.times(4L * starts));
     }
 
+    /** The thread that a route takes, needle and bobbin together, with the tails of its starts. */
     public Length needed(Route route) {
         return needed(route.length(), route.starts());
     }

@@ -29,6 +29,7 @@ public final class Marking {
         return tiling.pages(title, stencil(lines));
     }
 
+    /** The lines to mark, in ink as wide as a pencil's. */
     public static Picture stencil(Collection<Path> lines) {
         return new Picture.Shape(List.copyOf(some(lines)), Paint.NONE, Pen.of(INK, 0.02));
     }

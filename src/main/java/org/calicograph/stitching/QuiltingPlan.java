@@ -66,6 +66,7 @@ public record QuiltingPlan(Patchwork top, List<Layer> layers, Batting batting, L
         layers = List.copyOf(layers);
     }
 
+    /** An empty plan for a top. */
     public static QuiltingPlan on(Patchwork top) {
         return new QuiltingPlan(top, List.of(), Batting.UNKNOWN, Lockstitch.MACHINE);
     }
@@ -75,6 +76,7 @@ public record QuiltingPlan(Patchwork top, List<Layer> layers, Batting batting, L
         return with(name, colour, lines, List.of());
     }
 
+    /** One more design in a thread of this colour; it may also travel along the lines lent, unseen. */
     public QuiltingPlan with(String name, Colour colour, List<Path> lines, List<Path> lent) {
         List<Layer> more = new ArrayList<>(layers);
         more.add(new Layer(name, colour, lines, lent));
@@ -128,22 +130,27 @@ public record QuiltingPlan(Patchwork top, List<Layer> layers, Batting batting, L
         }).toList(), batting, thread);
     }
 
+    /** The same plan on another batting. */
     public QuiltingPlan on(Batting other) {
         return new QuiltingPlan(top, layers, other, thread);
     }
 
+    /** The same plan in another stitch. */
     public QuiltingPlan stitched(Lockstitch other) {
         return new QuiltingPlan(top, layers, batting, other);
     }
 
+    /** Every line to be quilted. */
     public List<Path> lines() {
         return layers.stream().flatMap(l -> l.lines().stream()).toList();
     }
 
+    /** The whole top. */
     public Region area() {
         return top.outline();
     }
 
+    /** The largest circle of the top without a line in it. */
     public Gap gap() {
         return Gap.largest(area(), lines());
     }
@@ -168,6 +175,7 @@ public record QuiltingPlan(Patchwork top, List<Layer> layers, Batting batting, L
         return PlanPicture.route(this, layer);
     }
 
+    /** How densely it is quilted, in squares of this side. */
     public Density density(Length square) {
         return Density.of(area(), lines(), square.inInches());
     }

@@ -40,10 +40,12 @@ public record Route(List<Run> runs, double bound, boolean exact, double matching
             passes = List.copyOf(passes);
         }
 
+        /** The line that it follows. */
         public Path path() {
             return new Path(passes.stream().map(Pass::line).toList());
         }
 
+        /** How long it is, in inches. */
         public double length() {
             return passes.stream().mapToDouble(p -> p.line().length()).sum();
         }
@@ -197,6 +199,7 @@ public record Route(List<Run> runs, double bound, boolean exact, double matching
         return run.passes().get(run.passes().size() - 1).line().to();
     }
 
+    /** How many times the thread is started. */
     public int starts() {
         return runs.size();
     }

@@ -11,6 +11,7 @@ import org.calicograph.patchwork.Patchwork;
  */
 public record Turn(int quarters, boolean mirrored) {
 
+    /** Left as it lies. */
     public static final Turn NONE = new Turn(0, false);
 
     public Turn {
@@ -37,10 +38,12 @@ public record Turn(int quarters, boolean mirrored) {
         return new Turn(next.quarters + (next.mirrored ? -quarters : quarters), mirrored != next.mirrored);
     }
 
+    /** The turn that undoes this one. */
     public Turn inverse() {
         return mirrored ? this : new Turn(-quarters, false);
     }
 
+    /** The work turned. */
     public Patchwork of(Patchwork work) {
         return (mirrored ? work.mirrored() : work).turned(quarters);
     }

@@ -13,6 +13,7 @@ public sealed interface CutMethod {
     /** The name of the shape. */
     String shape();
 
+    /** The sizes to cut, as they are read out. */
     List<Dimension> dimensions();
 
     /** The step after the strip or blank is cut, in plain words. */

@@ -49,14 +49,17 @@ public record CuttingRules(Length seam, Length rulerStep, Length near, double sh
         return isMetric() ? Length.mm(1) : rulerStep.half();
     }
 
+    /** The same rules with another seam allowance. */
     public CuttingRules seam(Length other) {
         return new CuttingRules(other, rulerStep, near, shrinkage, reserve, buyingStep);
     }
 
+    /** The same rules for cloth that loses this share of its length in the wash, 0.03 for 3 %. */
     public CuttingRules shrinking(double share) {
         return new CuttingRules(seam, rulerStep, near, share, reserve, buyingStep);
     }
 
+    /** The same rules with so much cloth over, to square up and for a slip of the cutter. */
     public CuttingRules reserve(Length other) {
         return new CuttingRules(seam, rulerStep, near, shrinkage, other, buyingStep);
     }
@@ -82,6 +85,7 @@ public record CuttingRules(Length seam, Length rulerStep, Length near, double sh
                 : String.format(java.util.Locale.ROOT, "%.2f m (%s)", amount.roundedUpTo(Length.cm(1)).inMm() / 1000, yards);
     }
 
+    /** True where ruler, seam and shop go by centimetres. */
     public boolean isMetric() {
         return rulerStep.isMultipleOf(Length.mm(0.5));
     }

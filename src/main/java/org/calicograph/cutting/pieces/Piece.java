@@ -25,6 +25,7 @@ public record Piece(String letter, Fabric fabric, Region finished, CutMethod met
         notches = List.copyOf(notches);
     }
 
+    /** How many are cut. */
     public int count() {
         return patches.size();
     }
