@@ -91,12 +91,12 @@ public sealed interface Picture permits Picture.Shape, Picture.Lettering, Pictur
      */
     record Label(String id, String title) { }
 
-    /** A region, filled black. */
+    /** The shape of a region, not yet filled or outlined. */
     static Shape of(Region region) {
         return new Shape(region.paths(), Paint.NONE, Pen.NONE);
     }
 
-    /** A line. */
+    /** The shape of a line, not yet filled or outlined. */
     static Shape of(Path path) {
         return new Shape(List.of(path), Paint.NONE, Pen.SEAM);
     }
