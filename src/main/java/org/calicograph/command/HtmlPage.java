@@ -85,11 +85,7 @@ final class HtmlPage {
 
     static String of(Notebook notebook, Map<String, CellState> states, List<Dial> dials) {
         StringBuilder out = new StringBuilder();
-        out.append("<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n")
-                .append("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n")
-                .append("<meta http-equiv=\"Content-Security-Policy\" content=\"").append(POLICY).append("\">\n")
-                .append("<title>").append(escaped(notebook.title())).append("</title>\n<style>\n").append(STYLE)
-                .append("</style>\n</head>\n<body>\n<main>\n");
+        out.append(head(notebook.title(), ""));
         if (notebook.cells().stream().noneMatch(c -> c instanceof Cell.Prose && c.text().startsWith("# "))) {
             out.append("<h1>").append(escaped(notebook.title())).append("</h1>\n");
         }
@@ -101,6 +97,14 @@ final class HtmlPage {
             }
         }
         return out.append("</main>\n<script>\n").append(TICKS).append("</script>\n</body>\n</html>\n").toString();
+    }
+
+    /** The beginning of a page, up to its main part: nothing in it is fetched from anywhere. */
+    static String head(String title, String more) {
+        return "<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n"
+                + "<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n"
+                + "<meta http-equiv=\"Content-Security-Policy\" content=\"" + POLICY + "\">\n"
+                + "<title>" + escaped(title) + "</title>\n<style>\n" + STYLE + more + "</style>\n</head>\n<body>\n<main>\n";
     }
 
     private static void code(Cell cell, Optional<CellState> state, List<Dial> dials, StringBuilder out) {

@@ -12,7 +12,7 @@ import picocli.CommandLine.IVersionProvider;
         synopsisSubcommandLabel = "COMMAND",
         mixinStandardHelpOptions = true,
         versionProvider = Main.Version.class,
-        subcommands = {DrawCommand.class, CheckCommand.class, SheetCommand.class, PageCommand.class, BookCommand.class, OpenCommand.class},
+        subcommands = {DrawCommand.class, CheckCommand.class, SheetCommand.class, PageCommand.class, BookCommand.class, ClassCommand.class, OpenCommand.class},
         commandListHeading = "%nCommands:%n",
         exitCodeListHeading = "%nExit codes:%n",
         exitCodeList = {"0:all went well", "1:a cell failed", "2:a file can't be read or written, or the command was not understood"},
