@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
@@ -61,8 +62,9 @@ final class ClassCommand implements Callable<Integer> {
         int failed = 0;
         int workers = Math.max(1, Math.min(4, Runtime.getRuntime().availableProcessors()));
         ExecutorService bench = Executors.newFixedThreadPool(workers);
-        try {
-            List<Future<Pupil>> all = files.stream().map(f -> bench.submit(() -> Pupil.of(f, options, unrun, err))).toList();
+        try (ClassBench kernels = new ClassBench(options)) {
+            Optional<ClassBench> drawing = unrun ? Optional.empty() : Optional.of(kernels);
+            List<Future<Pupil>> all = files.stream().map(f -> bench.submit(() -> Pupil.of(f, options, drawing))).toList();
             for (Future<Pupil> each : all) {
                 pupils.add(each.get());
             }

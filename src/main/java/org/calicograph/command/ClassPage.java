@@ -16,13 +16,13 @@ final class ClassPage {
 
     private static final String STYLE = """
             main { max-width: 62rem; }
-            .quilts { display: grid; grid-template-columns: repeat(auto-fill, minmax(18rem, 1fr)); gap: 1.6rem 2rem; }
+            .quilts { margin-top: 2.4rem; display: grid; grid-template-columns: repeat(auto-fill, minmax(18rem, 1fr)); gap: 1.6rem 2rem; }
             .quilt { border-top: 2px solid var(--line); padding-top: .8rem; break-inside: avoid; }
             .quilt img { display: block; max-width: 100%; max-height: 14rem; border-radius: 2px; }
             .quilt h2 { font-size: 1.15rem; margin: .7rem 0 .1rem; } .quilt p { margin: .1rem 0; }
             .quilt ul { margin: .5rem 0; padding-left: 1.1rem; } .quilt li { margin: .25rem 0; }
             .quiet { color: var(--faint); font-size: .92rem; } .mend { color: var(--wrong); }
-            td.state { white-space: nowrap; } .none { display: grid; place-items: center; height: 9rem; background: rgba(128, 128, 128, .1); color: var(--faint); }
+            td.state { white-space: nowrap; } @media (max-width: 40rem) { td.state span, td.state { font-size: .82rem; } td, th { padding-right: .3rem; } } .none { display: grid; place-items: center; height: 9rem; background: rgba(128, 128, 128, .1); color: var(--faint); }
             """;
 
     private ClassPage() { }
@@ -70,7 +70,7 @@ final class ClassPage {
     }
 
     private static String maker(Pupil p) {
-        return p.report().map(StandingReport::maker).filter(m -> !m.isEmpty()).orElse("not said");
+        return p.report().map(StandingReport::maker).filter(m -> !m.isEmpty()).orElse(p.file().getFileName().toString().replaceFirst("\\.json$", ""));
     }
 
     private static String quilt(Pupil p) {

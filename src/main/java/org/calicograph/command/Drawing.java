@@ -55,6 +55,23 @@ final class Drawing implements AutoCloseable {
         }
     }
 
+    /**
+     * Another notebook in the same kernel, which saves starting one. Only where neither has dials: a value of the one
+     * must never reach the other. The cells of this one are taken out first.
+     *
+     * @return empty where a kernel of its own is needed
+     * @throws NotebookException if the file can't be read
+     */
+    Optional<Drawing> next(Path file) throws NotebookException {
+        Notebook other = NotebookFile.read(file);
+        if (!session.dials().isEmpty() || !notebook.dialTexts().isEmpty() || !other.dialTexts().isEmpty()) {
+            return Optional.empty();
+        }
+        session.arrange(List.of());
+        session.arrange(sources(other));
+        return Optional.of(new Drawing(other, session, progress));
+    }
+
     private static List<CellSource> sources(Notebook notebook) {
         List<CellSource> sources = new ArrayList<>();
         for (Cell cell : notebook.cells()) {

@@ -33,12 +33,13 @@ import org.calicograph.stitching.QuiltingPlan;
  *
  * @param maker    who makes it; empty if not said
  * @param bed      what it is to cover; empty for a wall or if not said
+ * @param wall     true if it hangs on a wall and covers no bed
  * @param fits     borders still to be fitted, by name
  * @param quilting the lines; empty while there are none
  * @param rules    by which it is cut
  * @param done     what is ticked off
  */
-public record Standing(Quilt quilt, String maker, Optional<BedCover> bed, Map<String, Fit> fits, Optional<QuiltingPlan> quilting,
+public record Standing(Quilt quilt, String maker, Optional<BedCover> bed, boolean wall, Map<String, Fit> fits, Optional<QuiltingPlan> quilting,
                        CuttingRules rules, Set<Milestone> done) implements Drawable {
 
     /** How far the areas of patches may differ from the top's, as a share of it, before a gap or an overlap is told. */
@@ -51,7 +52,7 @@ public record Standing(Quilt quilt, String maker, Optional<BedCover> bed, Map<St
 
     /** A quilt of which nothing is ticked yet. */
     public static Standing of(Quilt quilt) {
-        return new Standing(quilt, "", Optional.empty(), Map.of(), Optional.empty(), CuttingRules.usual(), Set.of());
+        return new Standing(quilt, "", Optional.empty(), false, Map.of(), Optional.empty(), CuttingRules.usual(), Set.of());
     }
 
     /**
@@ -75,29 +76,34 @@ public record Standing(Quilt quilt, String maker, Optional<BedCover> bed, Map<St
 
     /** Made by this person. */
     public Standing by(String name) {
-        return new Standing(quilt, name.strip(), bed, fits, quilting, rules, done);
+        return new Standing(quilt, name.strip(), bed, wall, fits, quilting, rules, done);
     }
 
     /** To cover this bed. */
     public Standing on(BedCover cover) {
-        return new Standing(quilt, maker, Optional.of(cover), fits, quilting, rules, done);
+        return new Standing(quilt, maker, Optional.of(cover), false, fits, quilting, rules, done);
+    }
+
+    /** To hang on a wall. */
+    public Standing forWall() {
+        return new Standing(quilt, maker, Optional.empty(), true, fits, quilting, rules, done);
     }
 
     /** With a border that is to fit, under a name. */
     public Standing fitting(String border, Fit fit) {
         Map<String, Fit> all = new LinkedHashMap<>(fits);
         all.put(border, fit);
-        return new Standing(quilt, maker, bed, all, quilting, rules, done);
+        return new Standing(quilt, maker, bed, wall, all, quilting, rules, done);
     }
 
     /** To be quilted by this plan. */
     public Standing quilted(QuiltingPlan plan) {
-        return new Standing(quilt, maker, bed, fits, Optional.of(plan), rules, done);
+        return new Standing(quilt, maker, bed, wall, fits, Optional.of(plan), rules, done);
     }
 
     /** Cut by these rules. */
     public Standing cutBy(CuttingRules other) {
-        return new Standing(quilt, maker, bed, fits, quilting, other, done);
+        return new Standing(quilt, maker, bed, wall, fits, quilting, other, done);
     }
 
     /** With these ticked off too. */
@@ -105,14 +111,14 @@ public record Standing(Quilt quilt, String maker, Optional<BedCover> bed, Map<St
         Set<Milestone> all = EnumSet.noneOf(Milestone.class);
         all.addAll(done);
         all.addAll(Arrays.asList(more));
-        return new Standing(quilt, maker, bed, fits, quilting, rules, all);
+        return new Standing(quilt, maker, bed, wall, fits, quilting, rules, all);
     }
 
     /** What was found, season by season. */
     public List<Finding> findings() {
         List<Finding> all = new ArrayList<>();
         all.add(top());
-        all.add(bed.isEmpty() ? Finding.open(Season.DRAFTING, "the bed", "no bed is named; add .on(BedCover.over(Mattress.QUEEN).drop(inches(14))), or leave it for a wall")
+        all.add(wall ? Finding.right(Season.DRAFTING, "the bed", "none: it hangs on a wall.") : bed.isEmpty() ? Finding.open(Season.DRAFTING, "the bed", "no bed is named; add .on(BedCover.over(Mattress.QUEEN).drop(inches(14))), or .forWall()")
                 : new Finding(Season.DRAFTING, "the bed", bed.get().isCoveredBy(quilt) ? Finding.State.RIGHT : Finding.State.WRONG, bed.get().verdict(quilt)));
         fits.forEach((name, fit) -> all.add(new Finding(Season.DRAFTING, name, fit.solutions().isEmpty() ? Finding.State.WRONG : Finding.State.RIGHT, fit.why())));
         all.add(contrast());
@@ -155,7 +161,7 @@ public record Standing(Quilt quilt, String maker, Optional<BedCover> bed, Map<St
         Set<String> counted = quilt.patches().stream().map(Patch::fabric).filter(f -> !(f.inHand() instanceof InHand.AsNeeded))
                 .map(f -> f.name()).collect(Collectors.toCollection(TreeSet::new));
         if (counted.isEmpty()) {
-            return List.of(Finding.open(Season.COLOUR, "cloth in hand", "no cloth says how much of it is in hand; all must be bought."));
+            return List.of(Finding.right(Season.COLOUR, "cloth in hand", "none is counted: all is bought by the cutting plan."));
         }
         List<Finding> all = new ArrayList<>();
         for (FabricCut cut : Cutting.of(quilt).by(rules).fabrics()) {

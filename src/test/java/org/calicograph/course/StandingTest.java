@@ -107,7 +107,7 @@ class StandingTest {
     void a_season_stands_as_its_worst_finding() {
         StandingReport report = Standing.of(quilt(NAVY, SAND)).on(BedCover.over(Mattress.QUEEN).drop(Length.inches(14))).done(Milestone.CUT, Milestone.PIECED).report();
         assertEquals(Finding.State.WRONG, report.state(Season.DRAFTING));
-        assertEquals(Finding.State.OPEN, report.state(Season.COLOUR));
+        assertEquals(Finding.State.RIGHT, report.state(Season.COLOUR));
         assertEquals(Finding.State.RIGHT, report.state(Season.PIECING));
         assertEquals(Finding.State.OPEN, report.state(Season.QUILTING));
     }
