@@ -7,6 +7,8 @@ import java.util.Locale;
 import org.calicograph.drawing.Exhibit;
 import org.calicograph.drawing.Paper;
 import org.calicograph.drawing.writing.PdfWriter;
+import org.calicograph.geometry.Box;
+import org.calicograph.measure.Length;
 import org.calicograph.drawing.Picture;
 import org.calicograph.session.BookletCell;
 import org.calicograph.session.CellState;
@@ -32,7 +34,7 @@ final class BookCommand extends NotebookCommand {
     @Option(names = "--paper", paramLabel = "PAPER", defaultValue = "A4", description = "A4, A3 or Letter; A4 if not given.")
     private String paper;
 
-    @Option(names = "--quilt", paramLabel = "NAME", description = "The name of the quilt, or draft, in the notebook; the last ones if not given.")
+    @Option(names = "--quilt", paramLabel = "NAME", description = "The name of the quilt, the draft, or the pages in the notebook; the last quilt and draft if not given.")
     private String quilt;
 
     private Paper sheet() {
@@ -53,9 +55,10 @@ final class BookCommand extends NotebookCommand {
     @Override
     int make(Drawing drawing) {
         int code = drawing.tellFailures(notebook().toString(), err());
-        Paper sheet = sheet();
-        List<Picture> pages = pages(drawing, sheet);
-        OutputFiles.save(out, PdfWriter.write(pages, sheet.width(), sheet.height()));
+        List<Picture> pages = pages(drawing, sheet());
+        // Pages that were set before know their own paper, which is as large as the page.
+        Box size = pages.get(0).bounds();
+        OutputFiles.save(out, PdfWriter.write(pages, Length.inches(size.width()), Length.inches(size.height())));
         out().println(pages.size() + " pages in " + out + ": " + String.join(", ", taken));
         return code;
     }
@@ -65,6 +68,9 @@ final class BookCommand extends NotebookCommand {
         List<Picture> pages = new ArrayList<>(pages(drawing, sheet, names, "Booklet"));
         if (quilt == null || pages.isEmpty()) {
             pages.addAll(pages(drawing, sheet, names, "Handout"));
+        }
+        if (pages.isEmpty() && quilt != null) {
+            pages.addAll(pages(drawing, sheet, names, "Sheaf"));
         }
         if (!pages.isEmpty()) {
             return pages;
@@ -90,7 +96,7 @@ final class BookCommand extends NotebookCommand {
                         + "' could not be drawn, and may be the one that is meant; mend its cell, or name another with --quilt");
             }
             if (state instanceof CellState.Done done && done.exhibit() instanceof Exhibit.Several several) {
-                taken.add((kind.equals("Handout") ? "the handout of '" : "the booklet of '") + name + "'");
+                taken.add((kind.equals("Handout") ? "the handout of '" : kind.equals("Sheaf") ? "the pages of '" : "the booklet of '") + name + "'");
                 return several.parts().stream().filter(Exhibit.Drawn.class::isInstance).map(p -> ((Exhibit.Drawn) p).picture()).toList();
             }
         }

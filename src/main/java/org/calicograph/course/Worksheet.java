@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Random;
 import java.util.Set;
+import org.calicograph.book.Sheaf;
 import org.calicograph.book.page.PageFlow;
 import org.calicograph.drawing.Drawable;
 import org.calicograph.drawing.Exhibit;
@@ -27,7 +28,7 @@ public record Worksheet(String title, List<String> students, List<Topic> topics,
     /** How often numbers are drawn anew before two students may have the same. */
     private static final int TRIES = 200;
     /** Room to work in below each problem, in inches. */
-    private static final double ROOM = 1.15;
+    private static final double ROOM = 0.75;
 
     /**
      * A sheet of problems.
@@ -83,7 +84,7 @@ public record Worksheet(String title, List<String> students, List<Topic> topics,
     }
 
     /** A page or more for every student, without answers. */
-    public List<Picture> pages() {
+    public Sheaf pages() {
         if (students.isEmpty()) {
             throw new IllegalArgumentException("the worksheet '" + title + "' is for nobody yet; name students with .forStudents(\"…\", \"…\")");
         }
@@ -93,18 +94,18 @@ public record Worksheet(String title, List<String> students, List<Topic> topics,
             flow.chapter(title + ": " + student);
             flow.paragraph("Seams are 1/4 in. Write how you came by each number, and the number itself below it. The numbers on this sheet are yours alone.");
             for (int i = 0; i < problems.size(); i++) {
-                flow.heading((i + 1) + "  " + topics.get(i).title(), 1.2 + ROOM);
+                flow.heading((i + 1) + "  " + topics.get(i).title(), 0.6 + ROOM);
                 flow.paragraph(problems.get(i).question());
                 flow.space(Math.min(ROOM, Math.max(0, flow.room() - 0.3)));
                 flow.paragraph("Answer: ______________________________________________");
             }
             pages.addAll(flow.pages());
         });
-        return pages;
+        return new Sheaf(title, paper, pages);
     }
 
     /** The teacher's sheet: every student's answers, and how they are come by. */
-    public List<Picture> answers() {
+    public Sheaf answers() {
         PageFlow flow = new PageFlow(paper, title + ", answers");
         flow.chapter(title + ": answers, for the teacher");
         problems().forEach((student, problems) -> {
@@ -112,14 +113,15 @@ public record Worksheet(String title, List<String> students, List<Topic> topics,
             for (int i = 0; i < problems.size(); i++) {
                 table = table.row(String.valueOf(i + 1), problems.get(i).answer(), problems.get(i).working());
             }
+            flow.heading(student, flow.height(table));
             flow.table(table);
         });
-        return flow.pages();
+        return new Sheaf(title + ", answers", paper, flow.pages());
     }
 
     /** The students' pages; the answers are shown by {@link #answers} alone. */
     @Override
     public Exhibit show() {
-        return new Exhibit.Several(pages().stream().map(Exhibit::of).toList());
+        return pages().show();
     }
 }

@@ -19,10 +19,10 @@ public final class BookletCell {
 
     private BookletCell() { }
 
-    /** @param kind {@code Booklet} or {@code Handout} */
+    /** @param kind {@code Booklet} or {@code Handout}, set on the paper; or {@code Sheaf}, which has its own */
     public static CellSource of(String kind, String name, Paper paper) {
-        return new CellSource(ID, "org.calicograph.book." + kind + ".ofAny(" + name + ").on(org.calicograph.drawing.Paper."
-                + paper.name().toUpperCase(Locale.ROOT) + ")");
+        String made = "org.calicograph.book." + kind + ".ofAny(" + name + ")";
+        return new CellSource(ID, kind.equals("Sheaf") ? made : made + ".on(org.calicograph.drawing.Paper." + paper.name().toUpperCase(Locale.ROOT) + ")");
     }
 
     /** The names that cells give to values that may be quilts, the last first. */

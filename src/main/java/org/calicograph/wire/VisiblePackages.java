@@ -7,7 +7,7 @@ public final class VisiblePackages {
 
     public static final List<String> HOUSE = List.of("measure", "geometry", "drafting", "colour", "fabric", "covering", "patchwork", "setting",
             "border", "quilt", "fitting", "turning", "cutting", "cutting.pieces", "piecing", "finishing", "costing", "quilting", "stitching",
-            "colouring", "scaling", "drawing", "show", "book", "course");
+            "colouring", "scaling", "drawing", "show", "book", "course", "exhibition");
 
     private VisiblePackages() { }
 }

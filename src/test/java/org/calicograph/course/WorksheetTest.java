@@ -11,9 +11,8 @@ import java.util.List;
 import java.util.Set;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.text.PDFTextStripper;
+import org.calicograph.book.Sheaf;
 import org.calicograph.drawing.Paper;
-import org.calicograph.drawing.Picture;
-import org.calicograph.drawing.writing.PdfWriter;
 import org.junit.jupiter.api.Test;
 
 class WorksheetTest {
@@ -40,8 +39,8 @@ class WorksheetTest {
     @Test
     void answers_stand_on_the_teachers_sheet_alone() throws IOException {
         Worksheet sheet = Worksheet.of("Borders", Topic.BORDER_STRIPS, Topic.BINDING, Topic.BACKING).forStudents(CLASS).on(Paper.LETTER);
-        String students = text(sheet.pages(), Paper.LETTER);
-        String teacher = text(sheet.answers(), Paper.LETTER);
+        String students = text(sheet.pages());
+        String teacher = text(sheet.answers());
         sheet.problems().forEach((student, problems) -> problems.forEach(p -> {
             String answer = p.answer().replaceAll("\\s+", " ");
             assertFalse(students.contains(answer), answer);
@@ -57,8 +56,8 @@ class WorksheetTest {
         assertTrue(assertThrows(IllegalArgumentException.class, () -> Worksheet.of("Borders", Topic.BINDING).forStudents("Ivo", "Ivo")).getMessage().contains("'Ivo' twice"));
     }
 
-    private static String text(List<Picture> pages, Paper paper) throws IOException {
-        try (var document = Loader.loadPDF(PdfWriter.write(pages, paper.width(), paper.height()))) {
+    private static String text(Sheaf sheaf) throws IOException {
+        try (var document = Loader.loadPDF(sheaf.pdf())) {
             PDFTextStripper stripper = new PDFTextStripper();
             stripper.setSortByPosition(true);
             return stripper.getText(document).replaceAll("\\s+", " ");

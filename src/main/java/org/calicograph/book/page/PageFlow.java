@@ -325,6 +325,15 @@ public final class PageFlow {
                 bold ? Picture.Weight.BOLD : Picture.Weight.REGULAR, bold ? Type.HEAD : Type.INK));
     }
 
+    /** Words in the middle of the page, broken into lines no wider than it. */
+    public void centredWords(String text, double size) {
+        for (String l : Type.wrapped(text, width(), size)) {
+            require(size * Type.LEADING);
+            y += size * Type.LEADING;
+            put(new Picture.Lettering(l, new Point(MARGIN + width() / 2, y), size, Picture.Anchor.MIDDLE, Picture.Weight.REGULAR, Type.INK));
+        }
+    }
+
     public void space(double inches) {
         y += inches;
     }
