@@ -37,8 +37,11 @@ class LaidOutTest {
 
     @Test
     void four_that_turn_about_a_point_give_one_figure_in_the_middle() {
-        Emergence found = LaidOut.of(BLOCK, "dl", "ru").figures();
-        Emergence broken = LaidOut.of(BLOCK, "uu", "uu").figures();
+        // One dark square in the lower right corner: four meet in the middle of two by two.
+        Block corner = Block.onGrid("corner", 2, Length.inches(4)).square(Role.LIGHT, 0, 0, 1).square(Role.LIGHT, 1, 0, 1).square(Role.LIGHT, 0, 1, 1)
+                .square(Role.DARK, 1, 1, 1).block().with(Map.of(Role.DARK, Fabric.of("navy", "#24425c"), Role.LIGHT, Fabric.of("sand", "#e8dcc0")));
+        Emergence found = LaidOut.of(corner, "ur", "ld").figures();
+        Emergence broken = LaidOut.of(corner, "uu", "uu").figures();
         assertEquals(1, found.figures().size());
         assertEquals(4, found.figures().get(0).patches());
         assertTrue(broken.figures().isEmpty(), () -> broken.figures().toString());
