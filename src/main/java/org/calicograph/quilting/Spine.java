@@ -119,6 +119,11 @@ public final class Spine {
         return s instanceof Arc arc ? Math.signum(arc.bulge()) / arc.radius() : 0;
     }
 
+    /** How it bends there: 1 / radius, above 0 to the right. */
+    double curvatureAt(double x) {
+        return frame(x).curvature();
+    }
+
     private record Frame(Point at, Point along, double curvature) { }
 
     private Frame frame(double distance) {
@@ -144,14 +149,78 @@ public final class Spine {
         return f.at().plus(f.along().quarterTurned().times(y));
     }
 
+    /** The line that keeps a distance to the right of the spine, or to its left where that is below 0; arcs stay arcs. */
+    Path beside(double y) {
+        List<Segment> out = new ArrayList<>();
+        Point first = parts.get(0).from().plus(parts.get(0).heading(0).unit().quarterTurned().times(y));
+        Point here = first;
+        for (int i = 0; i < parts.size(); i++) {
+            Segment s = parts.get(i);
+            Point to = isClosed() && i == parts.size() - 1 ? first : s.to().plus(s.heading(1).unit().quarterTurned().times(y));
+            out.add(s instanceof Arc arc ? new Arc(here, to, arc.bulge()) : new org.calicograph.geometry.Line(here, to));
+            here = to;
+        }
+        return new Path(out);
+    }
+
     /** The direction of travel, of one inch. */
     public Point heading(double x) {
         return frame(x).along();
     }
 
-    private Point carried(Point at, Point step) {
+    /** A step beside the spine, where that bends as it does at the middle of a piece. */
+    private Point carried(Point at, Point step, double middle) {
         Frame f = frame(at.x());
-        return f.along().times(step.x() * (1 - at.y() * f.curvature())).plus(f.along().quarterTurned().times(step.y()));
+        return f.along().times(step.x() * (1 - at.y() * frame(middle).curvature())).plus(f.along().quarterTurned().times(step.y()));
+    }
+
+    /** Where a level curve is cut before it is bent: into short pieces, and wherever the spine begins to bend otherwise. */
+    private List<Double> cuts(Cubic level) {
+        java.util.TreeSet<Double> cuts = new java.util.TreeSet<>(List.of(0.0, 1.0));
+        int pieces = Math.max(1, Math.min(12, (int) Math.ceil(level.length() / 0.75)));
+        for (int i = 1; i < pieces; i++) {
+            cuts.add((double) i / pieces);
+        }
+        double turns = isClosed() ? length : 0;
+        for (int i = 0; i < parts.size(); i++) {
+            if (i > 0 || isClosed()) {
+                double before = curvature(parts.get((i + parts.size() - 1) % parts.size()));
+                if (Math.abs(before - curvature(parts.get(i))) > 1e-9) {
+                    for (double at : new double[] {begins.get(i) - turns, begins.get(i), begins.get(i) + turns}) {
+                        crossing(level, at, cuts);
+                    }
+                }
+            }
+        }
+        List<Double> all = new ArrayList<>();
+        for (double t : cuts) {
+            if (all.isEmpty() || t - all.get(all.size() - 1) > 1e-6) {
+                all.add(t);
+            }
+        }
+        all.set(all.size() - 1, 1.0);
+        return all;
+    }
+
+    private static void crossing(Cubic level, double x, java.util.TreeSet<Double> cuts) {
+        int steps = 8;
+        for (int i = 0; i < steps; i++) {
+            double low = (double) i / steps;
+            double high = (i + 1.0) / steps;
+            boolean rising = level.at(low).x() < x;
+            if (rising == level.at(high).x() < x) {
+                continue;
+            }
+            for (int k = 0; k < 40; k++) {
+                double mid = (low + high) / 2;
+                if (level.at(mid).x() < x == rising) {
+                    low = mid;
+                } else {
+                    high = mid;
+                }
+            }
+            cuts.add((low + high) / 2);
+        }
     }
 
     /**
@@ -166,16 +235,17 @@ public final class Spine {
             List<Cubic> cubics = s instanceof Cubic c ? List.of(c) : s instanceof Arc a ? a.asCubics()
                     : List.of(new Cubic(s.from(), s.at(1 / 3.0), s.at(2 / 3.0), s.to()));
             for (Cubic whole : cubics) {
-                int pieces = Math.max(1, Math.min(12, (int) Math.ceil(whole.length() / 0.75)));
-                for (int i = 0; i < pieces; i++) {
-                    Cubic c = whole.between((double) i / pieces, (i + 1.0) / pieces);
+                List<Double> cuts = cuts(whole);
+                for (int i = 1; i < cuts.size(); i++) {
+                    Cubic c = whole.between(cuts.get(i - 1), cuts.get(i));
                     Point to = at(c.to().x(), c.to().y());
-                    if (level.isClosed() && c.to().near(level.end(), 1e-9) && i == pieces - 1 && s == level.segments().get(level.segments().size() - 1)
+                    if (level.isClosed() && c.to().near(level.end(), 1e-9) && i == cuts.size() - 1 && s == level.segments().get(level.segments().size() - 1)
                             && whole == cubics.get(cubics.size() - 1)) {
                         to = first;
                     }
-                    out.add(new Cubic(here, here.plus(carried(c.from(), c.lead().minus(c.from()))),
-                            to.minus(carried(c.to(), c.to().minus(c.trail()))), to));
+                    double middle = c.at(0.5).x();
+                    out.add(new Cubic(here, here.plus(carried(c.from(), c.lead().minus(c.from()), middle)),
+                            to.minus(carried(c.to(), c.to().minus(c.trail()), middle)), to));
                     here = to;
                 }
             }
