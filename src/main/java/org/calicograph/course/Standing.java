@@ -187,7 +187,7 @@ public record Standing(Quilt quilt, String maker, Optional<BedCover> bed, boolea
             return Finding.open(Season.QUILTING, "the lines", "no quilting is drawn yet.");
         }
         QuiltingPlan plan = quilting.get();
-        boolean close = plan.gap().diameter() <= plan.batting().widestGap().inInches() + 0.01;
+        boolean close = plan.gap().isWithin(plan.batting().widestGap());
         return new Finding(Season.QUILTING, "the lines", close ? Finding.State.RIGHT : Finding.State.WRONG, plan.gapReport());
     }
 

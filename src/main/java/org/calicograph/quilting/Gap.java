@@ -17,11 +17,14 @@ import org.locationtech.jts.geom.Polygon;
  * The largest circle in a region that touches no line. The region's own edge counts as a line: it is
  * bound, or quilted from the other side.
  *
- * @param diameter in inches
+ * @param diameter in inches, of the circle found
+ * @param within   no circle is wider than this one by more
  */
-public record Gap(Point centre, double diameter) {
+public record Gap(Point centre, double diameter, double within) {
 
-    private static final double CHORD = 2e-3;
+    private static final double CHORD = 5e-4;
+    /** A gap is told in sixteenths, up, but a hundredth of an inch is not worth another. */
+    private static final double SLACK = 0.01;
 
     /**
      * Found by branch and bound over squares of the region (JTS), so that no circle is larger by more
@@ -44,12 +47,28 @@ public record Gap(Point centre, double diameter) {
         }
         MultiLineString obstacles = Polygons.FACTORY.createMultiLineString(all.toArray(LineString[]::new));
         LargestEmptyCircle circle = new LargestEmptyCircle(obstacles, area, accuracy.inInches());
-        return new Gap(new Point(circle.getCenter().getX(), circle.getCenter().getY()), 2 * circle.getRadiusLine().getLength());
+        return new Gap(new Point(circle.getCenter().getX(), circle.getCenter().getY()), 2 * circle.getRadiusLine().getLength(),
+                2 * accuracy.inInches() + 2 * CHORD);
     }
 
-    /** The largest circle without a line in it, within 1/64 in. */
+    /** The largest circle without a line in it; none is wider by more than 1/200 in. */
     public static Gap largest(Region region, Collection<Path> lines) {
-        return largest(region, lines, Length.inches(1, 64));
+        return largest(region, lines, Length.inches(1, 500));
+    }
+
+    /** No circle without a line in it is wider. */
+    public double atMost() {
+        return diameter + within;
+    }
+
+    /** The width to be told: in sixteenths, up; no circle is wider by more than 1/100 in. */
+    public Length told() {
+        return Length.inches(Math.max(0, atMost() - SLACK)).roundedUpTo(Length.inches(1, 16));
+    }
+
+    /** True if no circle is wider than a limit, by more than 1/100 in. */
+    public boolean isWithin(Length limit) {
+        return atMost() <= limit.inInches() + SLACK;
     }
 
     /** The circle itself, for drawing. */

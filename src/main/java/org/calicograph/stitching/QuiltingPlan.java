@@ -158,8 +158,8 @@ public record QuiltingPlan(Patchwork top, List<Layer> layers, Batting batting, L
     /** The gap as a sentence, against the batting's limit. */
     public String gapReport() {
         Gap gap = gap();
-        String size = "The largest unquilted circle is " + Length.inches(gap.diameter()).roundedTo(Length.inches(1, 16)) + " across";
-        return gap.diameter() <= batting.widestGap().inInches() + 0.01
+        String size = "The largest unquilted circle is " + gap.told() + " across";
+        return gap.isWithin(batting.widestGap())
                 ? size + "; " + batting.name() + " allows " + batting.widestGap() + "."
                 : size + ", more than the " + batting.widestGap() + " that " + batting.name() + " allows: quilt closer at ("
                         + near(gap.centre().x()) + ", " + near(gap.centre().y()) + ").";

@@ -66,6 +66,23 @@ class MeanderTest {
         }
     }
 
+    /** Against a distance transform over a grid of 1/50 in, which knows nothing of circles or branches. */
+    @Test
+    void no_circle_is_wider_than_the_gap_that_is_told() {
+        Random random = new Random(27);
+        for (int i = 0; i < 25; i++) {
+            Region region = holed(random);
+            List<Path> lines = new ArrayList<>();
+            for (int k = 0; k < 9; k++) {
+                lines.add(k % 2 == 0 ? Path.circle(point(random), 0.4 + random.nextDouble()) : Path.through(point(random), point(random), point(random)));
+            }
+            Gap gap = Gap.largest(region, lines);
+            double brute = brute(region, lines, 0.02);
+            assertThat(brute).as("case %d", i).isLessThanOrEqualTo(gap.told().inInches() + 0.01).isLessThanOrEqualTo(gap.atMost());
+            assertThat(gap.told().inInches()).as("case %d", i).isLessThanOrEqualTo(brute + 2 * 0.02 / Math.sqrt(2) + 1.0 / 16 + 0.01);
+        }
+    }
+
     @Test
     void known_gaps_are_found() {
         Region square = Region.rectangle(new Box(0, 0, 4, 4));
