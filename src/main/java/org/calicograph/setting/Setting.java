@@ -26,7 +26,7 @@ public sealed interface Setting permits StraightSetting, OnPointSetting, SashedS
 
     /** With strips between the blocks and squares where the strips meet; {@code framed} adds them outside too. */
     static SashedSetting sashed(int columns, int rows, Length width, Fabric sash, Fabric cornerstone) {
-        return new SashedSetting(columns, rows, width, sash, cornerstone, false);
+        return new SashedSetting(columns, rows, width, sash, cornerstone, false, Optional.empty());
     }
 
     /** In columns, with a strip of one fabric as long as the top between each two. */
