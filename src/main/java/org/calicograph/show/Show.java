@@ -103,6 +103,10 @@ public final class Show {
     }
 
     private static Exhibit several(Iterable<?> list) {
+        Optional<Exhibit> lines = lines(list);
+        if (lines.isPresent()) {
+            return lines.get();
+        }
         List<Exhibit> parts = new ArrayList<>();
         List<String> words = new ArrayList<>();
         int left = 0;
@@ -128,6 +132,19 @@ public final class Show {
             parts.add(Exhibit.words(rest));
         }
         return new Exhibit.Several(parts);
+    }
+
+    /** Lines that belong together, such as those of a design for quilting, are one drawing. */
+    private static Optional<Exhibit> lines(Iterable<?> list) {
+        List<Path> paths = new ArrayList<>();
+        for (Object element : list) {
+            if (!(element instanceof Path path)) {
+                return Optional.empty();
+            }
+            paths.add(path);
+        }
+        return paths.size() < 2 ? Optional.empty()
+                : Optional.of(Exhibit.of(outline(paths, paths.stream().map(Path::bounds).reduce(Box::union).orElseThrow()), paths.size() + " lines"));
     }
 
     private static Exhibit table(Map<?, ?> map) {

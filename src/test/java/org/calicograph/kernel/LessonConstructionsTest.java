@@ -160,9 +160,11 @@ class LessonConstructionsTest {
     @Test
     void every_lesson_of_the_product_is_among_these() throws Exception {
         try (Stream<Path> files = Files.list(Path.of("notebooks"))) {
-            List<String> lessons = files.filter(f -> {
+            // A notebook that holds a draft against a lesson is none itself.
+            List<String> lessons = files.filter(Files::isRegularFile).filter(f -> {
                 try {
-                    return Files.readString(f).contains("Draft.blank");
+                    String text = Files.readString(f);
+                    return text.contains("Draft.blank") && !text.contains("DraftReview");
                 } catch (java.io.IOException e) {
                     throw new java.io.UncheckedIOException(e);
                 }
