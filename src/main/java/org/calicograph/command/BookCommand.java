@@ -4,12 +4,15 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import org.calicograph.command.output.OutputFiles;
+import org.calicograph.command.output.OutputPlace;
+import org.calicograph.command.output.Refusal;
 import org.calicograph.drawing.Exhibit;
 import org.calicograph.drawing.Paper;
+import org.calicograph.drawing.Picture;
 import org.calicograph.drawing.writing.PdfWriter;
 import org.calicograph.geometry.Box;
 import org.calicograph.measure.Length;
-import org.calicograph.drawing.Picture;
 import org.calicograph.session.BookletCell;
 import org.calicograph.session.CellState;
 import org.calicograph.wire.Failure;
@@ -25,7 +28,7 @@ import picocli.CommandLine.Option;
 final class BookCommand extends NotebookCommand {
 
 
-    @Option(names = "--out", required = true, paramLabel = "FILE", description = "The booklet's file.")
+    @Option(names = "--out", required = true, paramLabel = "FILE", description = "The booklet's file; - for standard output.")
     private Path out;
 
     /** What the pages are made of, for the telling. */
@@ -59,7 +62,7 @@ final class BookCommand extends NotebookCommand {
         // Pages that were set before know their own paper, which is as large as the page.
         Box size = pages.get(0).bounds();
         OutputFiles.save(out, PdfWriter.write(pages, Length.inches(size.width()), Length.inches(size.height())));
-        out().println(pages.size() + " pages in " + out + ": " + String.join(", ", taken));
+        tell(out, pages.size() + " pages in " + out + ": " + String.join(", ", taken));
         return code;
     }
 

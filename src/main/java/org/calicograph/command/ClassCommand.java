@@ -14,6 +14,9 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
+import org.calicograph.command.output.OutputFiles;
+import org.calicograph.command.output.OutputPlace;
+import org.calicograph.command.output.Refusal;
 import org.calicograph.course.StandingReport;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -38,7 +41,7 @@ final class ClassCommand implements Callable<Integer> {
     @Parameters(paramLabel = "FOLDER", description = "The folder with the notebooks.")
     private Path folder;
 
-    @Option(names = "--out", required = true, paramLabel = "FILE", description = "The page's file.")
+    @Option(names = "--out", required = true, paramLabel = "FILE", description = "The page's file; - for standard output.")
     private Path out;
 
     @Option(names = "--unrun", description = "Run no cell: show only what the notebooks have saved.")
@@ -86,7 +89,7 @@ final class ClassCommand implements Callable<Integer> {
         OutputFiles.save(out, ClassPage.of(title, pupils).getBytes(StandardCharsets.UTF_8));
         long drawn = pupils.stream().filter(Pupil::drawnNow).count();
         long wrong = pupils.stream().filter(p -> p.report().map(r -> !r.wrong().isEmpty()).orElse(true)).count();
-        spec.commandLine().getOut().println(pupils.size() + (pupils.size() == 1 ? " notebook" : " notebooks") + " in " + out + ", " + drawn + " drawn anew; "
+        OutputFiles.tell(out, spec, pupils.size() + (pupils.size() == 1 ? " notebook" : " notebooks") + " in " + out + ", " + drawn + " drawn anew; "
                 + wrong + (wrong == 1 ? " has" : " have") + " something to mend");
         return failed;
     }

@@ -3,6 +3,7 @@ package org.calicograph.command;
 import java.util.Base64;
 import java.util.List;
 import java.util.Optional;
+import org.calicograph.command.output.OutputFiles;
 import org.calicograph.course.Finding;
 import org.calicograph.course.Season;
 import org.calicograph.course.StandingReport;

@@ -5,6 +5,8 @@ import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.calicograph.command.output.OutputFiles;
+import org.calicograph.command.output.OutputPlace;
 import org.calicograph.session.CellState;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -20,6 +22,9 @@ final class DrawCommand extends NotebookCommand {
 
     @Option(names = "--out", required = true, paramLabel = "DIR", description = "The folder for the files; it is made if it isn't there.")
     private Path out;
+
+    @Option(names = "--json", description = "Print the report on standard output too, for those who script it; what is told in words goes to standard error.")
+    private boolean json;
 
     @Override
     void requireOptions() {
@@ -37,11 +42,16 @@ final class DrawCommand extends NotebookCommand {
             }
         });
         files.clearLast(names.values().stream().flatMap(List::stream).toList());
-        files.save("report.json", Report.of(drawing.notebook().title(), states, names, drawing.session().dials()).getBytes(StandardCharsets.UTF_8));
+        String report = Report.of(drawing.notebook().title(), states, names, drawing.session().dials());
+        files.save("report.json", report.getBytes(StandardCharsets.UTF_8));
         int code = drawing.tellFailures(notebook().toString(), err());
         long drawn = states.values().stream().filter(CellState.Done.class::isInstance).count();
         long written = names.values().stream().mapToLong(List::size).sum() + 1;
-        out().println(drawn + " of " + states.size() + " cells drawn, " + written + " files in " + out);
+        if (json) {
+            out().print(report);
+            out().flush();
+        }
+        (json ? err() : out()).println(drawn + " of " + states.size() + " cells drawn, " + written + " files in " + out);
         return code;
     }
 }

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.calicograph.command.output.Refusal;
 import org.calicograph.measure.Length;
 import org.calicograph.session.SessionOptions;
 import picocli.CommandLine.Option;

@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.calicograph.command.output.Refusal;
 import org.calicograph.course.StandingReport;
 import org.calicograph.drawing.Exhibit;
 import org.calicograph.notebook.Cell;

@@ -1,9 +1,10 @@
 package org.calicograph.command;
 
 import java.io.PrintWriter;
-import picocli.CommandLine;
+import org.calicograph.command.output.Refusal;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.IVersionProvider;
+import picocli.CommandLine;
 
 /** The command line's way in: {@code calicograph COMMAND …}. */
 @Command(
@@ -12,7 +13,8 @@ import picocli.CommandLine.IVersionProvider;
         synopsisSubcommandLabel = "COMMAND",
         mixinStandardHelpOptions = true,
         versionProvider = Main.Version.class,
-        subcommands = {DrawCommand.class, CheckCommand.class, SheetCommand.class, PageCommand.class, BookCommand.class, ClassCommand.class, OpenCommand.class},
+        subcommands = {DrawCommand.class, CheckCommand.class, SheetCommand.class, PageCommand.class, BookCommand.class, ClassCommand.class,
+            CompareCommand.class, NewCommand.class, RoutinesCommand.class, OpenCommand.class, CompletionCommand.class},
         commandListHeading = "%nCommands:%n",
         exitCodeListHeading = "%nExit codes:%n",
         exitCodeList = {"0:all went well", "1:a cell failed", "2:a file can't be read or written, or the command was not understood"},

@@ -45,7 +45,8 @@ final class Misunderstanding {
         if (spec.subcommands().isEmpty()) {
             return Optional.of(spec.name() + " can't use '" + first + "'; leave it out");
         }
-        return Optional.of("there is no command '" + first + "'" + NearestNames.question(first, spec.subcommands().keySet()));
+        String likely = NearestNames.likely(first, spec.subcommands().keySet());
+        return Optional.of("there is no command '" + first + "'" + (likely.isEmpty() ? "; there are " + String.join(", ", spec.subcommands().keySet()) : likely));
     }
 
     private static Optional<String> missing(ParameterException wrong) {

@@ -3,6 +3,8 @@ package org.calicograph.command;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
+import org.calicograph.command.output.OutputFiles;
+import org.calicograph.command.output.Refusal;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -43,6 +45,11 @@ abstract class NotebookCommand implements Callable<Integer> {
 
     final Path notebook() {
         return notebook;
+    }
+
+    /** Tells what was written to a file, or to standard output. */
+    final void tell(Path file, String words) {
+        OutputFiles.tell(file, spec, words);
     }
 
     final PrintWriter out() {

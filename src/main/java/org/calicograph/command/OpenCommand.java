@@ -4,6 +4,7 @@ import java.lang.reflect.InvocationTargetException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
+import org.calicograph.command.output.Refusal;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
 

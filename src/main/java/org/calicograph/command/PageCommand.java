@@ -2,6 +2,8 @@ package org.calicograph.command;
 
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import org.calicograph.command.output.OutputFiles;
+import org.calicograph.command.output.OutputPlace;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 
@@ -13,7 +15,7 @@ import picocli.CommandLine.Option;
         footer = {"", "Example:", "  calicograph page notebooks/harbour-light.json --out harbour-light.html", ""})
 final class PageCommand extends NotebookCommand {
 
-    @Option(names = "--out", required = true, paramLabel = "FILE", description = "The page's file.")
+    @Option(names = "--out", required = true, paramLabel = "FILE", description = "The page's file; - for standard output.")
     private Path out;
 
     @Override
@@ -25,7 +27,7 @@ final class PageCommand extends NotebookCommand {
     int make(Drawing drawing) {
         String html = HtmlPage.of(drawing.notebook(), drawing.states(), drawing.session().dials());
         OutputFiles.save(out, html.getBytes(StandardCharsets.UTF_8));
-        out().println(drawing.notebook().cells().size() + " cells in " + out);
+        tell(out, drawing.notebook().cells().size() + " cells in " + out);
         return drawing.tellFailures(notebook().toString(), err());
     }
 }

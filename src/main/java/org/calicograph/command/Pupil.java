@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.calicograph.command.output.Refusal;
 import org.calicograph.course.Finding;
 import org.calicograph.course.Season;
 import org.calicograph.course.StandingReport;

@@ -1,4 +1,4 @@
-package org.calicograph.command;
+package org.calicograph.command.output;
 
 import java.io.PrintWriter;
 import java.time.Duration;
@@ -7,7 +7,7 @@ import org.calicograph.session.CellState;
 import org.calicograph.session.SessionListener;
 
 /** How far a long run has come: a bar that is drawn over, on a terminal only. Short runs show nothing. */
-final class Progress implements SessionListener {
+public final class Progress implements SessionListener {
 
     private static final Duration SHORT = Duration.ofMillis(1200);
     private static final int WIDTH = 24;
@@ -20,12 +20,12 @@ final class Progress implements SessionListener {
     private int done;
     private boolean shown;
 
-    Progress(PrintWriter err, boolean quiet) {
+    public Progress(PrintWriter err, boolean quiet) {
         this.err = err;
         this.quiet = quiet;
     }
 
-    synchronized void begin(int count) {
+    public synchronized void begin(int count) {
         cells = count;
         done = 0;
         began = Instant.now();
@@ -46,7 +46,7 @@ final class Progress implements SessionListener {
         shown = true;
     }
 
-    synchronized void end() {
+    public synchronized void end() {
         if (shown) {
             err.print("\r" + " ".repeat(WIDTH + 60) + "\r");
             err.flush();

@@ -1,4 +1,4 @@
-package org.calicograph.command;
+package org.calicograph.command.output;
 
 import java.io.IOException;
 import java.io.InputStream;
@@ -12,7 +12,7 @@ import java.util.regex.Pattern;
  * Where a command may write: on an ordinary file or none, never on a notebook, and never on a file that begins
  * otherwise than what is to be written, since that is somebody's own.
  */
-final class OutputPlace {
+public final class OutputPlace {
 
     private static final Pattern NOTEBOOK = Pattern.compile("(?<!\\\\)\"calicograph\"\\s*:\\s*\\d");
     /** More than the longest title that a notebook of ours begins with. */
@@ -26,8 +26,8 @@ final class OutputPlace {
      * @param begins what the file will begin with, in ASCII; empty where anything may
      * @throws Refusal naming the file and what to do
      */
-    static void require(Path file, Path notebook, String begins) {
-        if (!Files.exists(file)) {
+    public static void require(Path file, Path notebook, String begins) {
+        if (OutputFiles.isStandardOutput(file) || !Files.exists(file)) {
             return;
         }
         try {
@@ -46,7 +46,7 @@ final class OutputPlace {
     }
 
     /** @throws Refusal if the file is no ordinary one, write-protected, or a notebook */
-    static void require(Path file) throws IOException {
+    public static void require(Path file) throws IOException {
         if (!Files.exists(file)) {
             return;
         }

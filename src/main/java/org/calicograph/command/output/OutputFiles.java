@@ -1,4 +1,4 @@
-package org.calicograph.command;
+package org.calicograph.command.output;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -21,9 +21,10 @@ import org.calicograph.drawing.writing.PngWriter;
 import org.calicograph.drawing.writing.SvgWriter;
 import org.calicograph.colour.Colour;
 import org.calicograph.notebook.WholeFile;
+import picocli.CommandLine.Model.CommandSpec;
 
 /** Writes what cells show into a folder: an SVG and a PNG for each picture, a CSV for each table, a text for words. */
-final class OutputFiles {
+public final class OutputFiles {
 
     /** The longer side of a PNG, in pixels. */
     private static final int PIXELS = 1600;
@@ -41,7 +42,7 @@ final class OutputFiles {
     /**
      * @param cells the ids of all cells that may be written: the first thing of each bears its name
      */
-    OutputFiles(Path folder, Collection<String> cells) {
+    public OutputFiles(Path folder, Collection<String> cells) {
         this.folder = folder;
         cells.forEach(cell -> owners.putIfAbsent(safe(cell).toLowerCase(Locale.ROOT), cell));
         try {
@@ -52,7 +53,7 @@ final class OutputFiles {
     }
 
     /** Writes an exhibit under names that begin with the cell's id; gives the names. */
-    List<String> write(String cell, Exhibit exhibit) {
+    public List<String> write(String cell, Exhibit exhibit) {
         List<String> names = new ArrayList<>();
         write(cell, exhibit, names, new int[1]);
         return names;
@@ -88,7 +89,7 @@ final class OutputFiles {
     }
 
     /** Takes away what the folder's report lists and this run has not written: what is there is of this run. */
-    void clearLast(Collection<String> written) {
+    public void clearLast(Collection<String> written) {
         Path report = folder.resolve("report.json");
         try {
             if (!Files.isRegularFile(report)) {
@@ -109,11 +110,11 @@ final class OutputFiles {
         }
     }
 
-    static byte[] png(Picture picture, int pixels) {
+    public static byte[] png(Picture picture, int pixels) {
         return PngWriter.write(picture, PngWriter.fitting(picture, pixels, pixels, MOST_PER_INCH), Colour.WHITE);
     }
 
-    static byte[] svg(Picture picture) {
+    public static byte[] svg(Picture picture) {
         return SvgWriter.write(picture).getBytes(StandardCharsets.UTF_8);
     }
 
@@ -122,13 +123,31 @@ final class OutputFiles {
         return id.replaceAll("[^A-Za-z0-9_-]", "_");
     }
 
-    String save(String name, byte[] bytes) {
+    public String save(String name, byte[] bytes) {
         save(folder.resolve(name), bytes);
         return name;
     }
 
-    /** Writes a file whole or not at all. */
-    static void save(Path file, byte[] bytes) {
+    /** True where a file is not a file but standard output. */
+    public static boolean isStandardOutput(Path file) {
+        return file.toString().equals("-");
+    }
+
+    /** Tells what was written: on standard output, unless that is where it was written. */
+    public static void tell(Path file, CommandSpec command, String words) {
+        (isStandardOutput(file) ? command.commandLine().getErr() : command.commandLine().getOut()).println(words.replace(" in -", " on standard output"));
+    }
+
+    /** Writes a file whole or not at all; {@code -} to standard output. */
+    public static void save(Path file, byte[] bytes) {
+        if (isStandardOutput(file)) {
+            System.out.write(bytes, 0, bytes.length);
+            System.out.flush();
+            if (System.out.checkError()) {
+                throw new Refusal(Refusal.FILE, "standard output can't be written: whoever reads it has closed it, or the disk is full");
+            }
+            return;
+        }
         try {
             Files.createDirectories(file.toAbsolutePath().getParent());
             OutputPlace.require(file);

@@ -1,4 +1,4 @@
-package org.calicograph.command;
+package org.calicograph.command.output;
 
 import java.io.IOException;
 import java.nio.file.AccessDeniedException;
@@ -8,29 +8,29 @@ import java.nio.file.NoSuchFileException;
 import java.nio.file.NotDirectoryException;
 
 /** Why a command can't be carried out: one line for the error stream, and the exit code. */
-final class Refusal extends RuntimeException {
+public final class Refusal extends RuntimeException {
 
     private static final long serialVersionUID = 1L;
 
     /** A cell failed. */
-    static final int CELL = 1;
+    public static final int CELL = 1;
     /** A file can't be read or written, or the command was not understood. */
-    static final int FILE = 2;
+    public static final int FILE = 2;
 
     private final int code;
 
-    Refusal(int code, String line) {
+    public Refusal(int code, String line) {
         super(line);
         this.code = code;
     }
 
-    Refusal(int code, String line, Throwable cause) {
+    public Refusal(int code, String line, Throwable cause) {
         super(line, cause);
         this.code = code;
     }
 
     /** Why a file could not be had, in a few words. */
-    static String reason(IOException e) {
+    public static String reason(IOException e) {
         if (e instanceof AccessDeniedException) {
             return "access is denied";
         } else if (e instanceof FileAlreadyExistsException || e instanceof NotDirectoryException) {
@@ -41,7 +41,7 @@ final class Refusal extends RuntimeException {
         return e instanceof FileSystemException f && f.getReason() != null ? f.getReason() : String.valueOf(e.getMessage());
     }
 
-    int code() {
+    public int code() {
         return code;
     }
 }
