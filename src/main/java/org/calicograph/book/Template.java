@@ -39,7 +39,7 @@ public record Template(List<String> letters, Region finished, Region cut, List<N
     private static final Pen FINE = Pen.of(Colour.BLACK, 0.009);
     private static final Colour INK = Colour.hex("#2b2b2b");
     /** Lettering smaller than this can't be read on paper. */
-    private static final double LEAST = 0.07;
+    private static final double LEAST = 7.05 / 72;
 
     public Template {
         letters = List.copyOf(letters);
@@ -106,7 +106,7 @@ public record Template(List<String> letters, Region finished, Region cut, List<N
         MaximumInscribedCircle circle = new MaximumInscribedCircle(Polygons.of(finished, 1e-3), 0.01);
         Point middle = new Point(circle.getCenter().getX(), circle.getCenter().getY());
         double r = circle.getRadiusLine().getLength();
-        double big = fitted(String.join(" ", letters), Math.min(0.3, r * 0.6), r * 1.1);
+        double big = Math.max(LEAST, fitted(String.join(" ", letters), Math.min(0.3, r * 0.6), r * 1.1));
         double small = uses.stream().mapToDouble(u -> fitted(u, Math.min(0.14, r * 0.3), r * 1.25)).min().orElse(LEAST);
         boolean within = small >= LEAST && uses.size() * small * 1.3 < r * 0.75;
         Point base = middle.plus(0, within ? 0 : big * 0.35);

@@ -24,6 +24,8 @@ public record Tiling(Paper paper, Length margin, Length overlap, boolean mirrore
 
     /** Kept clear at the foot of each page: a test square, and what to heed. */
     private static final Length FOOT = Length.inches(1, 4).plus(Length.inches(1));
+    /** No lettering is smaller on paper: 7 points. */
+    private static final double LEAST = 7.0 / 72;
     private static final double SMALL = 9 / 72.0;
     private static final List<String> HEED = List.of("Print at 100 %, not fitted. The square is 1 in (25.4 mm) each way; if it is not, print again.",
             "Fold the foot back, and lay pages together on the dashed lines, cross on cross.",
@@ -234,7 +236,8 @@ public record Tiling(Paper paper, Length margin, Length overlap, boolean mirrore
         Box covered = tiles.stream().map(Tile::window).reduce(all, Box::union);
         double scale = Math.min(width / covered.width(), (height + m - top) / covered.height());
         Transform t = Transform.move(-covered.left(), -covered.top()).then(Transform.scale(scale)).then(Transform.move(m, top));
-        parts.add(whole.transformed(t));
+        // Lettering that would be too small to read is left to the pages themselves.
+        parts.add(Picture.group(whole.flattened().stream().filter(p -> !(p instanceof Picture.Lettering l) || l.size() * scale >= LEAST).toList()).transformed(t));
         double half = overlap.inInches() / 2;
         for (Tile tile : tiles) {
             Box box = tile.window().grownBy(-half).transformed(t);
