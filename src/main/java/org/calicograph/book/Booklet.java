@@ -91,8 +91,13 @@ public record Booklet(Quilt quilt, CuttingRules rules, Paper paper, Batting batt
         end.setEstimate(flow, Estimate.of(quilt, cutting, Rates.USUAL));
         new TeacherPage(this, cutting, plan).set(flow);
         List<Picture> pages = new ArrayList<>(flow.pages());
+        pages.set(0, pages.get(0).labelled(Picture.Label.CHAPTER, quilt.title()));
+        int before = pages.size();
         Templates.of(quilt.title(), cutting.fabrics().stream().flatMap(f -> f.pieces().stream()).toList(), rules).on(paper).pages()
                 .forEach(p -> pages.add(p.over(PageFlow.sheet(paper))));
+        if (pages.size() > before) {
+            pages.set(before, pages.get(before).labelled(Picture.Label.CHAPTER, "Templates"));
+        }
         for (SewingPlan.Laid laid : plan.layings()) {
             Picture placement = laid.laying().placement();
             Tiling.on(paper).pages("Placement: " + laid.laying().applique().name(), placement, placement.bounds())

@@ -89,7 +89,10 @@ public sealed interface Picture permits Picture.Shape, Picture.Lettering, Pictur
      * @param id    unique within the picture
      * @param title a few words: piece, finished size, fabric
      */
-    record Label(String id, String title) { }
+    record Label(String id, String title) {
+        /** The id of a page that begins chapters; its title names them, a line each. */
+        public static final String CHAPTER = "chapter";
+    }
 
     /** The shape of a region, not yet filled or outlined. */
     static Shape of(Region region) {

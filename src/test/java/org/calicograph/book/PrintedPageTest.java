@@ -43,6 +43,14 @@ class PrintedPageTest {
         assertThat(Main.run(new String[] {"book", "notebooks/" + notebook + ".json", "--out", book.toString(), "--quiet"}, to, to)).as(told.toString()).isZero();
         assertThat(book.toFile().length()).as("5 MB at most").isLessThan(5L << 20);
         List<Leaf> leaves = leaves(book);
+        try (PDDocument document = Loader.loadPDF(book.toFile())) {
+            List<String> marks = new ArrayList<>();
+            document.getDocumentCatalog().getDocumentOutline().children().forEach(item -> marks.add(item.getTitle()));
+            assertThat(marks).contains("At a glance", "Sewing", "Quilting and finishing").doesNotHaveDuplicates();
+            assertThat(marks.contains("Templates")).isEqualTo(leaves.stream().anyMatch(l -> l.text().contains("Templates:")));
+            assertThat(document.getDocumentInformation().getTitle()).isEqualTo(marks.get(0));
+            assertThat(document.getDocumentCatalog().getLanguage()).isEqualTo("en");
+        }
         for (int i = 0; i < leaves.size(); i++) {
             Leaf leaf = leaves.get(i);
             assertThat(leaf.smallest()).as("page %d: letters in points", leaf.number()).isGreaterThanOrEqualTo(LEAST - 0.5);

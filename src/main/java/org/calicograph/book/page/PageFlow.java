@@ -355,7 +355,9 @@ public final class PageFlow {
                 parts.add(new Picture.Lettering(foot, new Point(MARGIN, at), Type.SMALL, Picture.Anchor.START, Picture.Weight.REGULAR, Type.QUIET));
                 parts.add(new Picture.Lettering("" + (i + 1), new Point(MARGIN + width(), at), Type.SMALL, Picture.Anchor.END, Picture.Weight.REGULAR, Type.QUIET));
             }
-            out.add(new Picture.Group(parts, Transform.IDENTITY, Optional.empty()));
+            int page = i + 1;
+            String begun = String.join("\n", chapters.stream().filter(c -> c.page() == page).map(Chapter::title).toList());
+            out.add(new Picture.Group(parts, Transform.IDENTITY, begun.isEmpty() ? Optional.empty() : Optional.of(new Picture.Label(Picture.Label.CHAPTER, begun))));
         }
         return List.copyOf(out);
     }

@@ -9,6 +9,8 @@ import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.apache.pdfbox.pdmodel.font.PDType0Font;
+import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDDocumentOutline;
+import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDOutlineItem;
 import org.calicograph.drawing.Picture;
 import org.calicograph.drawing.Typeface;
 import org.calicograph.drawing.Walk;
@@ -18,7 +20,8 @@ import org.calicograph.measure.Length;
 
 /**
  * Writes pictures as PDF, vector throughout and true to scale: an inch is 72 points. The typeface is
- * embedded, as far as it is used. The bytes hold no date, and the document's id is fixed.
+ * embedded, as far as it is used. A page that bears the name of a chapter is found by a bookmark, and the first one's is the
+ * document's title. The bytes hold no date, and the document's id is fixed.
  *
  * <p>A page past 200 inches, the most that readers show by points, has its points enlarged by
  * {@code UserUnit} (PDF 1.6), and stays true to scale.
@@ -61,6 +64,8 @@ public final class PdfWriter {
             document.setVersion(1.6f);
             document.setDocumentId(DOCUMENT_ID);
             document.getDocumentInformation().setProducer("Calicograph");
+            document.getDocumentCatalog().setLanguage("en");
+            PDDocumentOutline outline = new PDDocumentOutline();
             Face face = new Face(document);
             double scale = POINTS / unit;
             for (Picture picture : pages) {
@@ -69,9 +74,15 @@ public final class PdfWriter {
                     page.setUserUnit(unit);
                 }
                 document.addPage(page);
+                for (String chapter : chapters(picture)) {
+                    bookmark(document, outline, page, chapter);
+                }
                 try (PdfPage surface = new PdfPage(document, page, face)) {
                     Walk.over(picture, new Transform(scale, 0, 0, -scale, 0, height * scale), surface);
                 }
+            }
+            if (outline.hasChildren()) {
+                document.getDocumentCatalog().setDocumentOutline(outline);
             }
             ByteArrayOutputStream out = new ByteArrayOutputStream();
             document.save(out);
@@ -79,6 +90,28 @@ public final class PdfWriter {
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
+    }
+
+    /** The chapters that begin on a page: it bears their names. */
+    private static List<String> chapters(Picture page) {
+        if (!(page instanceof Picture.Group group)) {
+            return List.of();
+        }
+        if (group.label().isPresent()) {
+            return group.label().get().id().equals(Picture.Label.CHAPTER) ? group.label().get().title().lines().toList() : List.of();
+        }
+        return group.parts().stream().filter(Picture.Group.class::isInstance).map(PdfWriter::chapters).flatMap(List::stream).toList();
+    }
+
+    private static void bookmark(PDDocument document, PDDocumentOutline outline, PDPage page, String chapter) {
+        if (!outline.hasChildren()) {
+            // The first names the whole.
+            document.getDocumentInformation().setTitle(chapter);
+        }
+        PDOutlineItem item = new PDOutlineItem();
+        item.setTitle(chapter);
+        item.setDestination(page);
+        outline.addLast(item);
     }
 
     /** The document's typeface, embedded when first used. */
