@@ -23,7 +23,7 @@ import org.locationtech.jts.index.strtree.STRtree;
 /** How many random feathers are tried: the property {@code feathers}, or a few of each kind. */
 class FeatherTest {
 
-    private static final int MANY = Integer.getInteger("feathers", 60);
+    private static final int MANY = Integer.getInteger("feathers", 25);
 
     private static LineString line(Path path) {
         return Polygons.FACTORY.createLineString(Polygons.coordinates(path.flattened(2e-4)));
