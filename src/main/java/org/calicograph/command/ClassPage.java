@@ -3,6 +3,7 @@ package org.calicograph.command;
 import java.util.Base64;
 import java.util.List;
 import java.util.Optional;
+import org.calicograph.command.output.HtmlFrame;
 import org.calicograph.command.output.OutputFiles;
 import org.calicograph.course.Finding;
 import org.calicograph.course.Season;
@@ -29,8 +30,8 @@ final class ClassPage {
     private ClassPage() { }
 
     static String of(String title, List<Pupil> pupils) {
-        StringBuilder out = new StringBuilder(HtmlPage.head("The class: " + title, STYLE));
-        out.append("<h1>The class: ").append(HtmlPage.escaped(title)).append("</h1>\n");
+        StringBuilder out = new StringBuilder(HtmlFrame.head("The class: " + title, STYLE));
+        out.append("<h1>The class: ").append(HtmlFrame.escaped(title)).append("</h1>\n");
         out.append("<p>").append(summary(pupils)).append("</p>\n<div class=\"wide\"><table>\n<thead><tr><th scope=\"col\">Maker</th><th scope=\"col\">Quilt</th>");
         for (Season season : Season.values()) {
             out.append("<th scope=\"col\">").append(capital(season.words())).append("</th>");
@@ -38,7 +39,7 @@ final class ClassPage {
         out.append("</tr></thead>\n<tbody>\n");
         for (int i = 0; i < pupils.size(); i++) {
             Pupil p = pupils.get(i);
-            out.append("<tr><td>").append(HtmlPage.escaped(maker(p))).append("</td><td><a href=\"#q").append(i).append("\">").append(HtmlPage.escaped(quilt(p))).append("</a></td>");
+            out.append("<tr><td>").append(HtmlFrame.escaped(maker(p))).append("</td><td><a href=\"#q").append(i).append("\">").append(HtmlFrame.escaped(quilt(p))).append("</a></td>");
             for (Season season : Season.values()) {
                 out.append("<td class=\"state\">").append(p.report().map(r -> mark(r.state(season))).orElse("&ndash;")).append("</td>");
             }
@@ -81,15 +82,15 @@ final class ClassPage {
     private static void sheet(Pupil p, int i, StringBuilder out) {
         out.append("<section class=\"quilt\" id=\"q").append(i).append("\">\n");
         Optional<Picture> picture = p.report().flatMap(StandingReport::picture);
-        String alt = HtmlPage.escaped("'" + quilt(p) + "' by " + maker(p));
+        String alt = HtmlFrame.escaped("'" + quilt(p) + "' by " + maker(p));
         out.append(picture.map(q -> "<img alt=\"" + alt + "\" src=\"data:image/png;base64," + Base64.getEncoder().encodeToString(OutputFiles.png(q, PIXELS)) + "\">\n")
                 .orElse("<div class=\"none\">no picture yet</div>\n"));
-        out.append("<h2>").append(HtmlPage.escaped(quilt(p))).append("</h2>\n<p class=\"quiet\">").append(HtmlPage.escaped(maker(p)))
-                .append(p.report().map(StandingReport::size).filter(s -> !s.isEmpty()).map(s -> ", " + HtmlPage.escaped(s)).orElse(""))
-                .append(", ").append(HtmlPage.escaped(p.file().getFileName().toString())).append("</p>\n");
+        out.append("<h2>").append(HtmlFrame.escaped(quilt(p))).append("</h2>\n<p class=\"quiet\">").append(HtmlFrame.escaped(maker(p)))
+                .append(p.report().map(StandingReport::size).filter(s -> !s.isEmpty()).map(s -> ", " + HtmlFrame.escaped(s)).orElse(""))
+                .append(", ").append(HtmlFrame.escaped(p.file().getFileName().toString())).append("</p>\n");
         if (p.report().isEmpty()) {
             out.append("<p class=\"mend\">").append(p.failures().isEmpty() ? "No standing has been saved in this notebook; draw it, or leave out --unrun."
-                    : HtmlPage.escaped(String.join(" ", p.failures()))).append("</p>\n</section>\n");
+                    : HtmlFrame.escaped(String.join(" ", p.failures()))).append("</p>\n</section>\n");
             return;
         }
         StandingReport report = p.report().get();
@@ -105,8 +106,8 @@ final class ClassPage {
         }
         out.append("<ul>\n");
         for (Finding f : findings) {
-            out.append("<li>").append(mend ? "<strong class=\"mend\">" : "").append(HtmlPage.escaped(capital(f.what()))).append(mend ? "</strong>" : "")
-                    .append(mend ? ": " : " (" + f.state().words() + "): ").append(HtmlPage.escaped(f.words())).append("</li>\n");
+            out.append("<li>").append(mend ? "<strong class=\"mend\">" : "").append(HtmlFrame.escaped(capital(f.what()))).append(mend ? "</strong>" : "")
+                    .append(mend ? ": " : " (" + f.state().words() + "): ").append(HtmlFrame.escaped(f.words())).append("</li>\n");
         }
         out.append("</ul>\n");
     }

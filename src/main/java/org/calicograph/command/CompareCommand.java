@@ -10,6 +10,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Callable;
+import org.calicograph.command.output.HtmlFrame;
 import org.calicograph.command.output.OutputFiles;
 import org.calicograph.command.output.OutputPlace;
 import org.calicograph.command.output.Refusal;
@@ -102,21 +103,21 @@ final class CompareCommand implements Callable<Integer> {
     }
 
     private String page(Side a, Side b, Set<String> names) {
-        StringBuilder html = new StringBuilder(HtmlPage.head("Two quilts: " + a.title() + " and " + b.title(), """
+        StringBuilder html = new StringBuilder(HtmlFrame.head("Two quilts: " + a.title() + " and " + b.title(), """
                 main { max-width: 62rem; }
                 .two { display: grid; grid-template-columns: 1fr 1fr; gap: 1.5rem; } .two img { max-width: 100%; max-height: 26rem; } .two p { color: var(--faint); font-size: .92rem; }
                 tr.same td { color: var(--faint); } td.mark { width: 5.5rem; }
                 """));
         html.append("<h1>Two quilts beside each other</h1>\n<div class=\"two\">\n").append(figure(a, first)).append(figure(b, second)).append("</div>\n");
-        html.append("<div class=\"wide\"><table>\n<thead><tr><th scope=\"col\"></th><th scope=\"col\">What</th><th scope=\"col\">").append(HtmlPage.escaped(name(first)))
-                .append("</th><th scope=\"col\">").append(HtmlPage.escaped(name(second))).append("</th></tr></thead>\n<tbody>\n");
+        html.append("<div class=\"wide\"><table>\n<thead><tr><th scope=\"col\"></th><th scope=\"col\">What</th><th scope=\"col\">").append(HtmlFrame.escaped(name(first)))
+                .append("</th><th scope=\"col\">").append(HtmlFrame.escaped(name(second))).append("</th></tr></thead>\n<tbody>\n");
         for (boolean changed : new boolean[] {true, false}) {
             for (String name : names) {
                 String one = a.facts().getOrDefault(name, "none");
                 String other = b.facts().getOrDefault(name, "none");
                 if (one.equals(other) != changed) {
                     html.append("<tr class=\"").append(changed ? "changed" : "same").append("\"><td class=\"mark\">").append(changed ? "<strong>differs</strong>" : "the same").append("</td><td>")
-                            .append(HtmlPage.escaped(name)).append("</td><td>").append(HtmlPage.escaped(one)).append("</td><td>").append(HtmlPage.escaped(other)).append("</td></tr>\n");
+                            .append(HtmlFrame.escaped(name)).append("</td><td>").append(HtmlFrame.escaped(one)).append("</td><td>").append(HtmlFrame.escaped(other)).append("</td></tr>\n");
                 }
             }
         }
@@ -128,7 +129,7 @@ final class CompareCommand implements Callable<Integer> {
     }
 
     private static String figure(Side side, Path file) {
-        return "<figure><img alt=\"" + HtmlPage.escaped(side.caption()) + "\" src=\"data:image/png;base64," + java.util.Base64.getEncoder().encodeToString(OutputFiles.png(side.picture(), 900))
-                + "\">\n<p>" + HtmlPage.escaped(name(file)) + ": " + HtmlPage.escaped(side.caption()) + "</p></figure>\n";
+        return "<figure><img alt=\"" + HtmlFrame.escaped(side.caption()) + "\" src=\"data:image/png;base64," + java.util.Base64.getEncoder().encodeToString(OutputFiles.png(side.picture(), 900))
+                + "\">\n<p>" + HtmlFrame.escaped(name(file)) + ": " + HtmlFrame.escaped(side.caption()) + "</p></figure>\n";
     }
 }

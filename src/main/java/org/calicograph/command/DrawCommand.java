@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.calicograph.command.output.Report;
 import org.calicograph.command.output.OutputFiles;
 import org.calicograph.command.output.OutputPlace;
 import org.calicograph.session.CellState;

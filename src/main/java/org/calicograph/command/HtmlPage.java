@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.calicograph.command.output.HtmlFrame;
 import org.calicograph.drawing.Exhibit;
 import org.calicograph.drawing.Picture;
 import org.calicograph.drawing.Table;
@@ -30,9 +31,6 @@ final class HtmlPage {
     private static final HtmlRenderer RENDERER = HtmlRenderer.builder().extensions(List.of(TablesExtension.create()))
             .escapeHtml(true).sanitizeUrls(true).nodeRendererFactory(HtmlPage::pictures).build();
 
-    /** Nothing is fetched from anywhere, whatever a page holds. */
-    private static final String POLICY = "default-src 'none'; style-src 'unsafe-inline'; script-src 'unsafe-inline'; img-src data:";
-
     /** Rows of tables are ticked off by a press or by Enter, and are still ticked when the page is opened again in the same browser. */
     private static final String TICKS = """
             document.querySelectorAll('tbody tr').forEach((row, i) => {
@@ -49,45 +47,13 @@ final class HtmlPage {
     /** Pictures narrower than this, in inches, stand beside each other. */
     private static final double SMALL = 4;
 
-    private static final String STYLE = """
-            :root { --ink: #23303a; --faint: #5d6b74; --paper: #fcfaf5; --line: #d9d3c5; --accent: #2f6f8f; --wrong: #9b3d2a; }
-            @media (prefers-color-scheme: dark) {
-              :root { --ink: #e7e3d8; --faint: #a4aeb4; --paper: #1d2429; --line: #3a444b; --accent: #8cc3dc; --wrong: #f0a08c; } }
-            body { margin: 0; background: var(--paper); color: var(--ink); font: 1.05rem/1.6 Georgia, 'Liberation Serif', serif; }
-            main { max-width: 46rem; margin: 0 auto; padding: 2.5rem 1.25rem 5rem; }
-            h1, h2, h3 { line-height: 1.2; font-weight: 600; margin: 2.2rem 0 .7rem; }
-            h1 { font-size: 2rem; } h2 { font-size: 1.45rem; } h3 { font-size: 1.15rem; }
-            a { color: var(--accent); }
-            figure { margin: 1.4rem 0; text-align: center; }
-            figure svg { max-width: 100%; max-height: 42rem; height: auto; background: #fff; border-radius: 3px; }
-            figcaption { color: var(--faint); font-size: .9rem; margin-top: .5rem; }
-            table { border-collapse: collapse; margin: 1.2rem 0; font-size: .95rem; width: 100%; }
-            caption { text-align: left; font-weight: 600; padding-bottom: .3rem; }
-            th, td { padding: .3rem .7rem .3rem 0; border-bottom: 1px solid var(--line); text-align: left; vertical-align: top; }
-            td.number, th.number { text-align: right; font-variant-numeric: tabular-nums; }
-            pre { background: rgba(128, 128, 128, .1); padding: .8rem 1rem; overflow-x: auto; font: .85rem/1.5 'DejaVu Sans Mono', Menlo, monospace; border-radius: 3px; }
-            details { margin: .4rem 0 1rem; } summary { color: var(--faint); font-size: .85rem; cursor: pointer; }
-            .wrong { border-left: 3px solid var(--wrong); padding-left: .8rem; color: var(--wrong); }
-            .dials { color: var(--faint); font-size: .9rem; }
-            .wide { overflow-x: auto; } .wide td { min-width: 4rem; }
-            .row { display: flex; flex-wrap: wrap; gap: 0 1.2rem; } .row figure { flex: 1 1 9rem; }
-            tr.done td { text-decoration: line-through; opacity: .6; }
-            tr:focus-visible { outline: 2px solid var(--accent); }
-            @media (max-width: 30rem) { main { padding: 1rem .8rem 4rem; } h1 { font-size: 1.5rem; } table { font-size: .9rem; } th, td { padding-right: .45rem; } tbody td { padding-top: .55rem; padding-bottom: .55rem; } }
-            @page { margin: 15mm; }
-            @media print { :root { --ink: #000; --faint: #333; --paper: #fff; } details, .screen { display: none; } main { max-width: none; padding: 0; }
-              figure, tr { break-inside: avoid; } tr.done td { text-decoration: none; opacity: 1; }
-              figure.sheet { break-before: page; break-after: page; margin: 0; }
-              figure.sheet svg { display: block; width: var(--width); height: var(--height); max-width: none; max-height: none; } figure.sheet figcaption { display: none; } }
-            """;
-
     private HtmlPage() { }
 
     static String of(Notebook notebook, Map<String, CellState> states, List<Dial> dials) {
         StringBuilder out = new StringBuilder();
-        out.append(head(notebook.title(), ""));
+        out.append(HtmlFrame.head(notebook.title(), ""));
         if (notebook.cells().stream().noneMatch(c -> c instanceof Cell.Prose && c.text().startsWith("# "))) {
-            out.append("<h1>").append(escaped(notebook.title())).append("</h1>\n");
+            out.append("<h1>").append(HtmlFrame.escaped(notebook.title())).append("</h1>\n");
         }
         for (Cell cell : notebook.cells()) {
             if (cell instanceof Cell.Prose prose) {
@@ -99,20 +65,12 @@ final class HtmlPage {
         return out.append("</main>\n<script>\n").append(TICKS).append("</script>\n</body>\n</html>\n").toString();
     }
 
-    /** The beginning of a page, up to its main part: nothing in it is fetched from anywhere. */
-    static String head(String title, String more) {
-        return "<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n"
-                + "<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n"
-                + "<meta http-equiv=\"Content-Security-Policy\" content=\"" + POLICY + "\">\n"
-                + "<title>" + escaped(title) + "</title>\n<style>\n" + STYLE + more + "</style>\n</head>\n<body>\n<main>\n";
-    }
-
     private static void code(Cell cell, Optional<CellState> state, List<Dial> dials, StringBuilder out) {
-        out.append("<section id=\"cell-").append(escaped(cell.id())).append("\">\n");
+        out.append("<section id=\"cell-").append(HtmlFrame.escaped(cell.id())).append("\">\n");
         List<Dial> own = dials.stream().filter(d -> d.cell().equals(cell.id())).toList();
         if (!own.isEmpty()) {
             out.append("<p class=\"dials\">");
-            own.forEach(d -> out.append(escaped(d.name())).append(" = ").append(escaped(d.text())).append(" &nbsp; "));
+            own.forEach(d -> out.append(HtmlFrame.escaped(d.name())).append(" = ").append(HtmlFrame.escaped(d.text())).append(" &nbsp; "));
             out.append("</p>\n");
         }
         if (state.orElse(null) instanceof CellState.Done done) {
@@ -121,14 +79,14 @@ final class HtmlPage {
         } else if (state.orElse(null) instanceof CellState.Failed failed) {
             output(failed.output(), out);
             String at = failed.failure().at().map(p -> "At " + p + ": ").orElse("");
-            out.append("<p class=\"wrong\" role=\"alert\">This cell failed. ").append(escaped(at + failed.failure().message())).append("</p>\n");
+            out.append("<p class=\"wrong\" role=\"alert\">This cell failed. ").append(HtmlFrame.escaped(at + failed.failure().message())).append("</p>\n");
         }
-        out.append("<details><summary>The working lines</summary><pre><code>").append(escaped(cell.text())).append("</code></pre></details>\n</section>\n");
+        out.append("<details><summary>The working lines</summary><pre><code>").append(HtmlFrame.escaped(cell.text())).append("</code></pre></details>\n</section>\n");
     }
 
     private static void output(String output, StringBuilder out) {
         if (!output.isBlank()) {
-            out.append("<pre>").append(escaped(output)).append("</pre>\n");
+            out.append("<pre>").append(HtmlFrame.escaped(output)).append("</pre>\n");
         }
     }
 
@@ -143,10 +101,10 @@ final class HtmlPage {
                         .append("in; margin: 0; }</style>\n");
             }
             out.append(sheet ? "<figure class=\"sheet\" style=\"page: sheet-" + id + "; --width: " + box.width() + "in; --height: " + box.height() + "in\"" : "<figure")
-                    .append(" role=\"img\" aria-label=\"").append(escaped(words)).append("\">\n")
+                    .append(" role=\"img\" aria-label=\"").append(HtmlFrame.escaped(words)).append("\">\n")
                     .append(SvgWriter.inline(drawn.picture(), id)).append('\n');
             if (!drawn.caption().isEmpty()) {
-                out.append("<figcaption>").append(escaped(drawn.caption())).append("</figcaption>\n");
+                out.append("<figcaption>").append(HtmlFrame.escaped(drawn.caption())).append("</figcaption>\n");
             }
             out.append("</figure>\n");
             if (sheet) {
@@ -155,7 +113,7 @@ final class HtmlPage {
         } else if (exhibit instanceof Exhibit.Tabled tabled) {
             table(tabled.table(), out);
         } else if (exhibit instanceof Exhibit.Words words) {
-            out.append("<p>").append(escaped(words.text()).replace("\n", "<br>\n")).append("</p>\n");
+            out.append("<p>").append(HtmlFrame.escaped(words.text()).replace("\n", "<br>\n")).append("</p>\n");
         } else if (exhibit instanceof Exhibit.Several several) {
             boolean small = several.parts().stream().allMatch(p -> p instanceof Exhibit.Drawn drawn && drawn.picture().bounds().width() < SMALL);
             out.append(small ? "<div class=\"row\">\n" : "");
@@ -169,17 +127,17 @@ final class HtmlPage {
     private static void table(Table table, StringBuilder out) {
         out.append("<div class=\"wide\">\n<table>\n");
         if (!table.title().isEmpty()) {
-            out.append("<caption>").append(escaped(table.title())).append("</caption>\n");
+            out.append("<caption>").append(HtmlFrame.escaped(table.title())).append("</caption>\n");
         }
         out.append("<thead><tr>");
         for (int c = 0; c < table.columns().size(); c++) {
-            out.append(isNumeric(table, c) ? "<th class=\"number\" scope=\"col\">" : "<th scope=\"col\">").append(escaped(table.columns().get(c))).append("</th>");
+            out.append(isNumeric(table, c) ? "<th class=\"number\" scope=\"col\">" : "<th scope=\"col\">").append(HtmlFrame.escaped(table.columns().get(c))).append("</th>");
         }
         out.append("</tr></thead>\n<tbody>\n");
         for (List<Table.Entry> row : table.rows()) {
             out.append("<tr>");
             for (int c = 0; c < row.size(); c++) {
-                out.append(isNumeric(table, c) ? "<td class=\"number\">" : "<td>").append(escaped(row.get(c).text())).append("</td>");
+                out.append(isNumeric(table, c) ? "<td class=\"number\">" : "<td>").append(HtmlFrame.escaped(row.get(c).text())).append("</td>");
             }
             out.append("</tr>\n");
         }
@@ -217,9 +175,5 @@ final class HtmlPage {
 
     private static boolean isNumeric(Table table, int column) {
         return !table.rows().isEmpty() && table.rows().stream().allMatch(r -> r.get(column).isNumber());
-    }
-
-    static String escaped(String text) {
-        return text.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;").replace("\"", "&quot;");
     }
 }

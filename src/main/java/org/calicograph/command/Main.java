@@ -14,7 +14,7 @@ import picocli.CommandLine;
         mixinStandardHelpOptions = true,
         versionProvider = Main.Version.class,
         subcommands = {DrawCommand.class, CheckCommand.class, SheetCommand.class, PageCommand.class, BookCommand.class, ClassCommand.class,
-            CompareCommand.class, NewCommand.class, RoutinesCommand.class, OpenCommand.class, CompletionCommand.class},
+            CompareCommand.class, NewCommand.class, RoutinesCommand.class, WordsCommand.class, OpenCommand.class, CompletionCommand.class},
         commandListHeading = "%nCommands:%n",
         exitCodeListHeading = "%nExit codes:%n",
         exitCodeList = {"0:all went well", "1:a cell failed", "2:a file can't be read or written, or the command was not understood"},

@@ -45,7 +45,7 @@ class MainTest {
     void what_is_not_understood_is_answered_with_what_may_have_been_meant() {
         assertThat(run("drwa", "x")).isEqualTo(new Ran(2, "",
                 "calicograph: there is no command 'drwa'. Did you mean 'draw'? ('calicograph --help' explains)\n"));
-        assertThat(run("zzzzzz").err()).startsWith("calicograph: there is no command 'zzzzzz'; there are draw, check, sheet, page, book, class, compare, new, routines, open, completion (");
+        assertThat(run("zzzzzz").err()).startsWith("calicograph: there is no command 'zzzzzz'; there are draw, check, sheet, page, book, class, compare, new, routines, words, open, completion (");
         assertThat(run("draw", "--oot", "x").err())
                 .startsWith("calicograph: draw has no option '--oot'; did you mean '--out'").endsWith("('calicograph draw --help' explains)\n");
         assertThat(run("draw", "n.json").err()).isEqualTo("calicograph: draw needs --out DIR; add it ('calicograph draw --help' explains)\n");

@@ -34,6 +34,23 @@ public final class OutputPlace {
             if (Files.exists(notebook) && Files.isSameFile(file, notebook)) {
                 throw new Refusal(Refusal.FILE, file + ": this is the notebook itself; give --out another name");
             }
+            require(file, begins);
+        } catch (IOException e) {
+            throw unseen(file, e);
+        }
+    }
+
+    /**
+     * The same for a command that reads no notebook.
+     *
+     * @param begins what the file will begin with, in ASCII; empty where anything may
+     * @throws Refusal naming the file and what to do
+     */
+    public static void require(Path file, String begins) {
+        if (OutputFiles.isStandardOutput(file) || !Files.exists(file)) {
+            return;
+        }
+        try {
             require(file);
             byte[] head = head(file, 64);
             byte[] wanted = begins.getBytes(StandardCharsets.US_ASCII);
@@ -41,8 +58,12 @@ public final class OutputPlace {
                 throw new Refusal(Refusal.FILE, file + ": there is a file of another kind by this name; give --out another name, or move the file away");
             }
         } catch (IOException e) {
-            throw new Refusal(Refusal.FILE, file + ": it can't be looked at (" + Refusal.reason(e) + "); give --out another name", e);
+            throw unseen(file, e);
         }
+    }
+
+    private static Refusal unseen(Path file, IOException e) {
+        return new Refusal(Refusal.FILE, file + ": it can't be looked at (" + Refusal.reason(e) + "); give --out another name", e);
     }
 
     /** @throws Refusal if the file is no ordinary one, write-protected, or a notebook */

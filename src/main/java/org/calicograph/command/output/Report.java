@@ -1,4 +1,4 @@
-package org.calicograph.command;
+package org.calicograph.command.output;
 
 import java.time.Duration;
 import java.util.ArrayList;
@@ -13,11 +13,11 @@ import org.calicograph.wire.Failure;
 import org.calicograph.wire.Place;
 
 /** What a run of {@code draw} came to, as JSON: the cells in their order, then the dials. */
-final class Report {
+public final class Report {
 
     private Report() { }
 
-    static String of(String title, Map<String, CellState> states, Map<String, List<String>> files, List<Dial> dials) {
+    public static String of(String title, Map<String, CellState> states, Map<String, List<String>> files, List<Dial> dials) {
         List<Json> cells = new ArrayList<>();
         states.forEach((id, state) -> cells.add(cell(id, state, files.getOrDefault(id, List.of()))));
         Map<String, Json> turned = new LinkedHashMap<>();
