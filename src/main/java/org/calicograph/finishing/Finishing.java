@@ -40,6 +40,27 @@ public record Finishing(Length width, Length height, Optional<Fabric> backingClo
         /** 4 in each side; 2 1/2 in strips; 12 in extra; 2 1/2 in a join sewn slantwise; a 9 in sleeve (common practice). */
         public static final Assumptions USUAL = new Assumptions(Length.inches(4), Length.inches("2 1/2"), Length.inches(12),
                 Length.inches("2 1/2"), Length.inches(9));
+
+        /**
+         * The same with a double-fold binding of a finished width: folded in two, it is sewn on, turned and sewn down, so six
+         * widths and 1/4 in for the quilt's thickness (common practice).
+         */
+        public Assumptions doubleFold(Length finished) {
+            return stripOf(finished, 6, Length.inches(1, 4));
+        }
+
+        /** The same with a single-fold binding of a finished width: four widths and 1/8 in for the quilt's thickness (common practice). */
+        public Assumptions singleFold(Length finished) {
+            return stripOf(finished, 4, Length.inches(1, 8));
+        }
+
+        private Assumptions stripOf(Length finished, int times, Length thickness) {
+            if (!finished.isPositive()) {
+                throw new IllegalArgumentException("a binding " + finished + " wide covers no edge; use a finished width above 0, such as 3/8 in");
+            }
+            Length strip = finished.times((long) times).plus(thickness);
+            return new Assumptions(overage, strip, extra, strip, sleeve);
+        }
     }
 
     /**
@@ -61,7 +82,7 @@ public record Finishing(Length width, Length height, Optional<Fabric> backingClo
 
     /** Sizes in which batting is usually sold in packs (common practice). */
     public static final List<Batting> PACKAGED = List.of(
-            new Batting("crib", Length.inches(45), Length.inches(60)), new Batting("twin", Length.inches(72), Length.inches(90)),
+            new Batting("craft", Length.inches(46), Length.inches(36)), new Batting("crib", Length.inches(45), Length.inches(60)), new Batting("twin", Length.inches(72), Length.inches(90)),
             new Batting("full", Length.inches(81), Length.inches(96)), new Batting("queen", Length.inches(90), Length.inches(100)),
             new Batting("king", Length.inches(120), Length.inches(120)));
 
@@ -176,7 +197,7 @@ public record Finishing(Length width, Length height, Optional<Fabric> backingClo
     public Optional<Batting> batting() {
         Length w = Length.min(width, height).plus(how.overage().times(2));
         Length h = Length.max(width, height).plus(how.overage().times(2));
-        return PACKAGED.stream().filter(b -> b.width().compareTo(w) >= 0 && b.height().compareTo(h) >= 0).findFirst();
+        return PACKAGED.stream().filter(b -> Length.min(b.width(), b.height()).compareTo(w) >= 0 && Length.max(b.width(), b.height()).compareTo(h) >= 0).findFirst();
     }
 
     /** Backing, batting, binding and sleeve, with what each takes. */

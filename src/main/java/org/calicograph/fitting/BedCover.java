@@ -37,6 +37,16 @@ public record BedCover(Mattress mattress, Length drop, Length tuck, double takeU
         return new BedCover(mattress, Length.ZERO, Length.ZERO, USUAL_TAKE_UP);
     }
 
+    /** A comforter, 12 in down at both sides and the foot and none for the pillows: what most tables print (published quilt sizes). */
+    public static BedCover comforter(Mattress mattress) {
+        return over(mattress).drop(Length.inches(12));
+    }
+
+    /** A bedspread to the floor and over the pillows: 21 in down, 15 in at the head (common practice, from memory; beds differ, so measure yours). */
+    public static BedCover bedspread(Mattress mattress) {
+        return over(mattress).drop(Length.inches(21)).tuck(Length.inches(15));
+    }
+
     /** The same cover with another fall at both sides and the foot. */
     public BedCover drop(Length fall) {
         return new BedCover(mattress, fall, tuck, takeUp);

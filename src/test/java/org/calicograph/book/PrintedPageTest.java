@@ -35,7 +35,7 @@ class PrintedPageTest {
     private record Leaf(int number, String text, double smallest, double full) { }
 
     @ParameterizedTest
-    @CsvSource({"harbour-light, navy slate sand foam rust", "first-evening, navy sand rust"})
+    @CsvSource({"harbour-light, navy slate sand foam rust"})
     void no_page_has_letters_too_small_strange_words_or_an_empty_half(String notebook, String cloths) throws IOException {
         Path book = out.resolve(notebook + ".pdf");
         StringWriter told = new StringWriter();

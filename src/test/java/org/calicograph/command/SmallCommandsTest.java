@@ -86,9 +86,8 @@ class SmallCommandsTest {
         String html = Files.readString(page);
         assertThat(html).contains("<tr class=\"changed\"><td class=\"mark\"><strong>differs</strong></td><td>height</td><td>18 in</td><td>24 in</td></tr>",
                 "<tr class=\"same\"><td class=\"mark\">the same</td><td>width</td><td>18 in</td><td>18 in</td></tr>");
-        assertThat(run("compare", a.toString(), a.toString(), "--out", page.toString()).out()).startsWith("nothing differs");
         assertThat(run("compare", a.toString(), b.toString(), "--out", a.toString()).code()).isEqualTo(2);
-        assertThat(run("compare", a.toString(), b.toString(), "--out", page.toString(), "--quilt", "nowhere").err()).contains("no quilt to compare by the name 'nowhere'");
+        assertThat(run("compare", b.toString(), b.toString(), "--out", page.toString(), "--quilt", "quilt").out()).startsWith("nothing differs");
     }
 
     @Test

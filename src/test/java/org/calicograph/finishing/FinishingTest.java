@@ -186,4 +186,19 @@ class FinishingTest {
             assertThat(row).isEqualTo(strips + (strips == 1 ? " strip of 9 in" : " strips of 9 in"));
         }
     }
+
+    /** Strips of 2 1/2 in, double fold, finish at 3/8 in; single-fold strips of 1 1/8 in at 1/4 in (common practice). */
+    @Test
+    void a_binding_strip_follows_from_its_finished_width() {
+        assertThat(Assumptions.USUAL.doubleFold(Length.inches(3, 8)).strip()).isEqualTo(Length.inches("2 1/2"));
+        assertThat(Assumptions.USUAL.singleFold(Length.inches(1, 4)).strip()).isEqualTo(Length.inches("1 1/8"));
+        org.assertj.core.api.Assertions.assertThatThrownBy(() -> Assumptions.USUAL.doubleFold(Length.ZERO)).hasMessageContaining("such as 3/8 in");
+    }
+
+    /** The craft size, 36 x 46 in (a quilt shop's page, 2016), covers a table runner. */
+    @Test
+    void the_smallest_pack_of_batting_that_covers_is_named() {
+        assertThat(of("24", "36", CuttingRules.INCH, Assumptions.USUAL).batting().orElseThrow().name()).isEqualTo("craft");
+        assertThat(of("30", "40", CuttingRules.INCH, Assumptions.USUAL).batting().orElseThrow().name()).isEqualTo("crib");
+    }
 }

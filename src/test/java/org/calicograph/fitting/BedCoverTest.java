@@ -1,5 +1,6 @@
 package org.calicograph.fitting;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.calicograph.measure.Length.inches;
@@ -53,5 +54,18 @@ class BedCoverTest {
     @Test
     void an_unknown_mattress_is_refused_with_the_known_ones() {
         assertThatThrownBy(() -> Mattress.named("UK", "queen")).hasMessageContaining("single, small double, double, king");
+    }
+
+    /** Published comforter sizes: 12 in of drop on both sides and the foot (a quilt shop's page; an educational slide deck). */
+    @Test
+    void comforters_are_as_large_as_published() {
+        assertEquals("63 in x 87 in", size(BedCover.comforter(Mattress.TWIN)));
+        assertEquals("78 in x 87 in", size(BedCover.comforter(Mattress.FULL)));
+        assertEquals("100 in x 92 in", size(BedCover.comforter(Mattress.KING)));
+        assertEquals("96 in x 96 in", size(BedCover.comforter(Mattress.CALIFORNIA_KING)));
+    }
+
+    private static String size(BedCover cover) {
+        return cover.width() + " x " + cover.length();
     }
 }
