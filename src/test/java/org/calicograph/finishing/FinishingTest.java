@@ -145,7 +145,7 @@ class FinishingTest {
                 }
             }
         }
-        soft.assertThat(seen).isEqualTo(14);
+        soft.assertThat(seen).isEqualTo(15);
         soft.assertAll();
     }
 
