@@ -48,7 +48,10 @@ record Pupil(Path file, String title, Optional<StandingReport> report, List<Stri
                 return last.get();
             }
             Pupil drawn = bench.get().draw(file, drawing -> drawn(file, drawing));
-            kept.write(drawn);
+            // A failure may be that of a limit or of the moment: it is looked at again the next time.
+            if (drawn.failures().isEmpty()) {
+                kept.write(drawn);
+            }
             return drawn;
         } catch (NotebookException | Refusal e) {
             return new Pupil(file, file.getFileName().toString(), Optional.empty(), List.of(Main.oneLine(e.getMessage())), true, false);

@@ -150,10 +150,10 @@ public record DraftReview(Draft lesson, Draft student, List<Difference> differen
         Point normal = new Point(-along.y() / along.norm(), along.x() / along.norm());
         Point middle = b.from().minus(moved).midway(b.to().minus(moved));
         double aside = Math.abs(middle.minus(a.from()).dot(normal));
-        double short_ = along.norm() < stretch + 1e-9 ? Math.abs(along.norm() - other.norm()) : 0;
+        double shorter = along.norm() < stretch + 1e-9 ? Math.abs(along.norm() - other.norm()) : 0;
         double strays = stretch / 2 * cross;
-        return turn > 0.05 && strays >= aside ? off(Math.max(strays, short_), String.format(Locale.ROOT, "leans by %.1f degrees", turn))
-                : off(Math.max(Math.max(aside, strays), short_), aside >= short_ ? "lies to one side" : "is " + near(other.norm()) + " long, not " + near(along.norm()));
+        return turn > 0.05 && strays >= aside ? off(Math.max(strays, shorter), String.format(Locale.ROOT, "leans by %.1f degrees", turn))
+                : off(Math.max(Math.max(aside, strays), shorter), aside >= shorter ? "lies to one side" : "is " + near(other.norm()) + " long, not " + near(along.norm()));
     }
 
     private static Optional<Off> off(double inches, String words) {

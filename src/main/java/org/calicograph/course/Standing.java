@@ -168,9 +168,9 @@ public record Standing(Quilt quilt, String maker, Optional<BedCover> bed, boolea
             String what = cut.fabric().name() + " in hand";
             if (cut.fabric().inHand() instanceof InHand.OffTheBolt bolt) {
                 Length needed = cut.yardage().shrunk().plus(rules.reserve());
-                Length short_ = needed.minus(bolt.length());
-                all.add(short_.isPositive() ? Finding.wrong(Season.COLOUR, what, "there is " + rules.asked(bolt.length()) + ", and " + cut.yardage().asked(rules)
-                        + " is needed: find " + rules.text(short_.roundedUpTo(rules.rulerStep())) + " more, or ask what can stand in for it.")
+                Length lacking = needed.minus(bolt.length());
+                all.add(lacking.isPositive() ? Finding.wrong(Season.COLOUR, what, "there is " + rules.asked(bolt.length()) + ", and " + cut.yardage().asked(rules)
+                        + " is needed: find " + rules.text(lacking.roundedUpTo(rules.rulerStep())) + " more, or ask what can stand in for it.")
                         : Finding.right(Season.COLOUR, what, "there is enough: " + rules.text(needed.roundedUpTo(rules.rulerStep())) + " of " + rules.text(bolt.length()) + "."));
             } else if (cut.fabric().inHand() instanceof InHand.Scraps scraps) {
                 boolean few = scraps.pieces().squareInches() < cut.areaSewn().squareInches();

@@ -93,6 +93,8 @@ class ClassCommandTest {
         assertThat(ran.code()).isEqualTo(Refusal.CELL);
         assertThat(ran.err()).contains("y.json: cell c0 failed", "z.json: cell c0 failed").doesNotContain("x.json");
         assertThat(Files.readString(page)).contains("a1", "b2", "c3", "d4");
+        // What failed may have failed for the moment: it is looked at again.
+        assertThat(run(folder, page).out()).contains("2 drawn anew");
     }
 
     @Test

@@ -71,8 +71,8 @@ class ExhibitionTest {
     void what_cannot_be_printed_is_refused_with_the_repair() {
         assertTrue(assertThrows(IllegalArgumentException.class, () -> SHOW.ballot(4)).getMessage().contains("use 1 to 3"));
         assertTrue(assertThrows(IllegalArgumentException.class, () -> SHOW.with(SHOW.entries().get(0))).getMessage().contains("twice"));
-        ShowEntry long_ = ShowEntry.of("Long", "A", Length.inches(40), Length.inches(40)).saying("word ".repeat(200));
-        assertTrue(assertThrows(IllegalArgumentException.class, () -> SHOW.with(long_).cards()).getMessage().contains("too long for a card"));
+        ShowEntry wordy = ShowEntry.of("Long", "A", Length.inches(40), Length.inches(40)).saying("word ".repeat(200));
+        assertTrue(assertThrows(IllegalArgumentException.class, () -> SHOW.with(wordy).cards()).getMessage().contains("too long for a card"));
         assertTrue(assertThrows(IllegalArgumentException.class, () -> ShowEntry.of("Flat", "A", Length.ZERO, Length.inches(4))).getMessage().contains("finished size"));
         assertEquals(3, SHOW.entries().size());
     }

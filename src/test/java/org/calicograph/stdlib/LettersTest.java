@@ -70,9 +70,9 @@ class LettersTest {
         assertEquals(Length.inches(39), top.width());
         assertEquals(9 + 24 * 3 + 16 * 7, top.patchCount());
         Golden.picture("stdlib/garden-maze", PatchworkPicture.of(top).scaled(0.2));
-        Block short_ = (Block) CompiledStdlib.call(maze, "sash", Length.inches(8), Length.inches(3));
+        Block shorter = (Block) CompiledStdlib.call(maze, "sash", Length.inches(8), Length.inches(3));
         assertTrue(assertThrows(RuntimeException.class, () -> Setting.sashed(3, 3, Length.inches(3), org.calicograph.fabric.Role.LIGHT.standIn(), org.calicograph.fabric.Role.LIGHT.standIn())
-                .pieced(short_, stone).of(block)).getMessage().contains("make it 9 in x 3 in"));
+                .pieced(shorter, stone).of(block)).getMessage().contains("make it 9 in x 3 in"));
     }
 
     @Test
