@@ -1,6 +1,7 @@
 package org.calicograph.stranger;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -33,6 +34,7 @@ final class Columns {
             i += head.size();
             int page = begin.page();
             int before = -1;
+            double[] lines = new double[starts.length];
             double last = begin.y();
             while (i < words.size() && words.get(i).page() == page && column(words.get(i), starts) >= 0 && Math.abs(words.get(i).size() - TYPE) < 0.1
                     && words.get(i).y() > begin.y() + 1 && words.get(i).y() - last < 60) {
@@ -43,7 +45,12 @@ final class Columns {
                 }
                 if (c == 0 && !(before == 0 && w.y() - last < NEW_ROW)) {
                     rows.add(new HashMap<>());
+                    Arrays.fill(lines, w.y());
                 }
+                if (w.y() - lines[c] > NEW_ROW) {
+                    return rows; // too far below its column to be of this row: a letter in a drawing under the table
+                }
+                lines[c] = w.y();
                 rows.get(rows.size() - 1).merge(head.get(c), w.text(), (a, b) -> a + " " + b);
                 last = w.y();
                 before = c;
