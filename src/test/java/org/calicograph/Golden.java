@@ -24,10 +24,18 @@ public final class Golden {
 
     private Golden() { }
 
-    /** The picture as SVG, in {@code NAME.svg}; a PNG to look at is always left in target/golden. */
+    /** The picture as SVG, in {@code NAME.svg}; where it differs, or is accepted, a PNG to look at is left in target/golden. */
     public static void picture(String name, Picture picture) {
-        view(name, picture);
-        text(name + ".svg", SvgWriter.write(picture));
+        String found = SvgWriter.write(picture);
+        Path accepted = ACCEPTED.resolve(name + ".svg");
+        try {
+            if (Boolean.getBoolean("golden.update") || !Files.exists(accepted) || !Files.readString(accepted, StandardCharsets.UTF_8).equals(found)) {
+                view(name, picture);
+            }
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        text(name + ".svg", found);
     }
 
     /** A text such as a table's CSV or a report, in a file of that name. */

@@ -50,7 +50,7 @@ final class WordsCommand implements Callable<Integer> {
         try {
             List<Room> rooms = new ArrayList<>();
             for (String name : VisiblePackages.HOUSE) {
-                rooms.add(WordReader.read(name, sources.resolve("org/calicograph").resolve(name.replace('.', '/'))));
+                rooms.add(WordReader.read(name, sources.resolve("org/calicograph").resolve(name.replace('.', '/'))).without(VisiblePackages.MACHINERY));
             }
             rooms.add(WordReader.read("stdlib", home.resolve("stdlib")));
             OutputFiles.save(out, WordsPage.of(rooms, examples(home.resolve("notebooks"))).getBytes(StandardCharsets.UTF_8));

@@ -64,20 +64,20 @@ public record Estimate(String title, Rates rates, List<Work> work, List<Goods> g
         Finishing finishing = Finishing.of(quilt, cutting.rules());
         double binding = finishing.bindingLength().inInches();
         List<Work> work = List.of(
-                new Work("Cutting", pieces + " pieces", number(rates.secondsPerPiece()) + " s a piece", pieces * rates.secondsPerPiece() / 3600),
-                new Work("Sewing", seams + " seams, " + run(sewn, cutting), number(rates.secondsPerSeam()) + " s a seam and "
-                        + number(rates.inchesPerMinute()) + " in a minute", seams * rates.secondsPerSeam() / 3600 + sewn / rates.inchesPerMinute() / 60),
-                new Work("Pressing", seams + " seams", number(rates.pressingPerSeam()) + " s a seam", seams * rates.pressingPerSeam() / 3600),
+                new Work("Cutting", pieces + " pieces", number(rates.pace().secondsPerPiece()) + " s a piece", pieces * rates.pace().secondsPerPiece() / 3600),
+                new Work("Sewing", seams + " seams, " + run(sewn, cutting), number(rates.pace().secondsPerSeam()) + " s a seam and "
+                        + number(rates.pace().inchesPerMinute()) + " in a minute", seams * rates.pace().secondsPerSeam() / 3600 + sewn / rates.pace().inchesPerMinute() / 60),
+                new Work("Pressing", seams + " seams", number(rates.pace().pressingPerSeam()) + " s a seam", seams * rates.pace().pressingPerSeam() / 3600),
                 new Work("Quilting", run(lines, cutting) + " of line", "lines " + number(rates.lineSpacing()) + " in apart, "
-                        + number(rates.quiltingPerMinute()) + " in a minute", lines / rates.quiltingPerMinute() / 60),
-                new Work("Binding", run(binding, cutting), number(rates.bindingPerYard()) + " min a yard", binding / 36 * rates.bindingPerYard() / 60));
+                        + number(rates.pace().quiltingPerMinute()) + " in a minute", lines / rates.pace().quiltingPerMinute() / 60),
+                new Work("Binding", run(binding, cutting), number(rates.pace().bindingPerYard()) + " min a yard", binding / 36 * rates.pace().bindingPerYard() / 60));
         return new Estimate(quilt.title(), rates, work, goods(quilt, cutting, finishing, sewn + lines + 2 * binding, rates));
     }
 
     private static List<Goods> goods(Quilt quilt, Cutting cutting, Finishing finishing, double seams, Rates rates) {
         List<String> cloths = new ArrayList<>(cutting.fabrics().stream().map(FabricCut::name).toList());
         cloths.addAll(List.of("binding", "backing"));
-        for (String priced : rates.prices().keySet()) {
+        for (String priced : rates.prices().byFabric().keySet()) {
             if (!cloths.contains(priced)) {
                 throw new IllegalArgumentException("the rates price '" + priced + "', which is no cloth of this quilt; it has '" + String.join("', '", cloths) + "'"
                         + NearestNames.likely(priced, cloths));
@@ -90,19 +90,19 @@ public record Estimate(String title, Rates rates, List<Work> work, List<Goods> g
             goods.add(cloth(f.name(), f.yardage().toBuy(), priceOf(f.fabric(), metric, rates), cutting, rates));
         }
         if (quilt.binding().isEmpty()) {
-            goods.add(cloth("binding", cutting.rules().bought(finishing.bindingLaid()), rates.priceOf("binding"), cutting, rates));
+            goods.add(cloth("binding", cutting.rules().bought(finishing.bindingLaid()), rates.prices().priceOf("binding"), cutting, rates));
         }
         if (quilt.backing().isEmpty()) {
-            goods.add(cloth("backing", cutting.rules().bought(finishing.backing().total()), rates.priceOf("backing"), cutting, rates));
+            goods.add(cloth("backing", cutting.rules().bought(finishing.backing().total()), rates.prices().priceOf("backing"), cutting, rates));
         }
         double over = 2 * finishing.how().overage().inInches();
         double area = (finishing.width().inInches() + over) * (finishing.height().inInches() + over) / unit / unit;
-        goods.add(new Goods("batting", number(area) + (metric ? " square metres" : " square yards"), money(rates.battingPrice(), rates)
-                + (metric ? " a square metre" : " a square yard"), area * rates.battingPrice()));
+        goods.add(new Goods("batting", number(area) + (metric ? " square metres" : " square yards"), money(rates.prices().batting(), rates)
+                + (metric ? " a square metre" : " a square yard"), area * rates.prices().batting()));
         double thread = seams * Rates.THREAD_PER_INCH / unit;
-        long spools = (long) Math.ceil(thread / rates.spool());
+        long spools = (long) Math.ceil(thread / rates.prices().spool());
         goods.add(new Goods("thread", spools + (spools == 1 ? " spool" : " spools") + " for " + Math.round(thread) + (metric ? " m" : " yd"),
-                money(rates.threadPrice(), rates) + " a spool of " + number(rates.spool()) + (metric ? " m" : " yd"), spools * rates.threadPrice()));
+                money(rates.prices().thread(), rates) + " a spool of " + number(rates.prices().spool()) + (metric ? " m" : " yd"), spools * rates.prices().thread()));
         return goods;
     }
 
@@ -114,7 +114,7 @@ public record Estimate(String title, Rates rates, List<Work> work, List<Goods> g
 
     /** What the cloth itself costs, if it says so, by the yard or the metre as it is bought; else the rate. */
     private static double priceOf(Fabric fabric, boolean metric, Rates rates) {
-        return fabric.price().map(p -> p.of(metric ? Length.cm(100) : Length.yards(1)).doubleValue()).orElseGet(() -> rates.priceOf(fabric.name()));
+        return fabric.price().map(p -> p.of(metric ? Length.cm(100) : Length.yards(1)).doubleValue()).orElseGet(() -> rates.prices().priceOf(fabric.name()));
     }
 
     /**
@@ -144,7 +144,7 @@ public record Estimate(String title, Rates rates, List<Work> work, List<Goods> g
     }
 
     private static String money(double value, Rates rates) {
-        return rates.currency() + String.format(Locale.ROOT, "%.2f", value);
+        return rates.prices().currency() + String.format(Locale.ROOT, "%.2f", value);
     }
 
     /** All hours together. */
@@ -154,7 +154,7 @@ public record Estimate(String title, Rates rates, List<Work> work, List<Goods> g
 
     /** Goods, and the work if an hour has a price. */
     public double cost() {
-        return goods.stream().mapToDouble(Goods::cost).sum() + hours() * rates.hour();
+        return goods.stream().mapToDouble(Goods::cost).sum() + hours() * rates.prices().hour();
     }
 
     /** The hours, by kind of work. */
@@ -172,8 +172,8 @@ public record Estimate(String title, Rates rates, List<Work> work, List<Goods> g
         for (Goods g : goods) {
             table = table.row(g.what(), g.buy(), g.price(), money(g.cost(), rates));
         }
-        if (rates.hour() > 0) {
-            table = table.row("work", String.format(Locale.ROOT, "%.1f hours", hours()), money(rates.hour(), rates) + " an hour", money(hours() * rates.hour(), rates));
+        if (rates.prices().hour() > 0) {
+            table = table.row("work", String.format(Locale.ROOT, "%.1f hours", hours()), money(rates.prices().hour(), rates) + " an hour", money(hours() * rates.prices().hour(), rates));
         }
         return table.row("All", "", "", money(cost(), rates));
     }

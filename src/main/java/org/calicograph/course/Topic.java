@@ -123,16 +123,16 @@ public enum Topic {
 
     private static Problem triangles(Random chance) {
         Length finished = halves(chance, 1, 7);
-        Length half = RotaryRules.halfSquare(finished, RULES).ruler().length();
-        Length quarter = RotaryRules.quarterSquare(finished, RULES).ruler().length();
+        Length half = RotaryRules.halfSquare(finished, RULES).ruler();
+        Length quarter = RotaryRules.quarterSquare(finished, RULES).ruler();
         return new Problem("A half-square triangle finishes with short sides of " + finished + ". How large is the square that gives two? And the square that gives four "
                 + "triangles whose long side finishes at " + finished + "?", half + " for two; " + quarter + " for four", finished + " + 7/8; " + finished + " + 1 1/4");
     }
 
     private static Problem onPoint(Random chance) {
         Length block = halves(chance, 6, 16);
-        Length side = RotaryRules.sideSetting(block, RULES).ruler().length();
-        Length corner = RotaryRules.cornerSetting(block, RULES).ruler().length();
+        Length side = RotaryRules.sideSetting(block, RULES).ruler();
+        Length corner = RotaryRules.cornerSetting(block, RULES).ruler();
         return new Problem("Blocks of " + block + " finished are set on point. How wide is a block from point to point? How large are the squares cut that give "
                 + "four side triangles each, and two corner triangles each, up to the next eighth?",
                 Length.inches(block.inInches() * Math.sqrt(2)).roundedTo(Length.inches(1, 100)).inInches() + " in; " + side + " cut twice across; " + corner + " cut once across",

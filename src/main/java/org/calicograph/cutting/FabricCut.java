@@ -216,7 +216,7 @@ public record FabricCut(String name, Fabric fabric, List<Piece> pieces, List<Bla
     private static String sizes(List<Dimension> dimensions, CuttingRules rules, boolean exact) {
         StringBuilder out = new StringBuilder();
         for (Dimension d : dimensions) {
-            Length length = (exact ? d.exact() : d.ruler()).length();
+            Length length = exact ? d.exact() : d.ruler();
             out.append(out.isEmpty() ? "" : " x ").append(exact && !rules.isMetric() && Length.System.ofProcess() == Length.System.INCH
                     ? String.format(java.util.Locale.ROOT, "%.3f in", length.inInches()) : rules.text(length));
         }

@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.calicograph.border.Fitting;
-import org.calicograph.drawing.Drawable;
 import org.calicograph.drawing.Exhibit;
 import org.calicograph.drawing.Table;
 import org.calicograph.measure.Length;
@@ -17,18 +17,36 @@ import org.calicograph.patchwork.Patchwork;
  *
  * @param across    the finished width of what the border goes round
  * @param down      its finished height
- * @param unit      the finished length of one unit along a side, as wished
- * @param shortest  the shortest unit allowed
- * @param longest   the longest unit allowed
- * @param step      units are whole multiples of this away from the wished one; 1/8 in where nothing else is asked
- * @param fewest    the least number of units in all
- * @param most      the greatest number of units in all
+ * @param unit      the finished length of one unit along a side
+ * @param counts    how many units there may be in all
  * @param spacers   the widths allowed for a spacer border
  * @param corners   what may stand in the corners
  * @param symmetric true if every side must have an even number of units, to be mirrored at its middle
  */
-public record Fit(Length across, Length down, Length unit, Length shortest, Length longest, Length step, int fewest, int most,
-                  Spacers spacers, Set<Fitting.Corners> corners, boolean symmetric) implements Drawable {
+public record Fit(Length across, Length down, Leeway unit, Counts counts, Spacers spacers, Set<Fitting.Corners> corners, boolean symmetric)
+        implements FitQuestion<Fitting> {
+
+    /**
+     * How many units there may be in all.
+     *
+     * @param fewest 1 or more
+     * @param most   no less than the fewest
+     */
+    public record Counts(int fewest, int most) {
+        static final Counts ANY = new Counts(1, Integer.MAX_VALUE);
+
+        /** @throws DesignException if there are fewer than 1, or the most is less than the fewest */
+        public Counts {
+            if (fewest < 1 || most < fewest) {
+                throw new DesignException("a border of " + fewest + " to " + most + " units can't be fitted; ask for 1 or more, the fewest first");
+            }
+        }
+
+        /** How many units short or over; 0 where the number is allowed. */
+        int off(int count) {
+            return Math.max(0, Math.max(fewest - count, count - most));
+        }
+    }
 
     /**
      * The widths allowed for a spacer border, besides none.
@@ -43,15 +61,11 @@ public record Fit(Length across, Length down, Length unit, Length shortest, Leng
         }
     }
 
+    private static final List<String> COLUMNS = List.of("units", "across", "down", "corners", "unit", "spacer sides", "spacer ends");
+
     public Fit {
         require(across, "the width to go round");
         require(down, "the height to go round");
-        require(unit, "the unit");
-        require(shortest, "the shortest unit");
-        require(step, "the step of the unit");
-        if (fewest < 1 || most < fewest) {
-            throw new DesignException("a border of " + fewest + " to " + most + " units can't be fitted; ask for 1 or more, the fewest first");
-        }
         corners = Set.copyOf(corners);
     }
 
@@ -63,9 +77,7 @@ public record Fit(Length across, Length down, Length unit, Length shortest, Leng
 
     /** Begins with what the border goes round. */
     public static Fit around(Length across, Length down) {
-        Length inch = Length.inches(1);
-        return new Fit(across, down, inch, inch, inch, Length.inches(1, 8), 1, Integer.MAX_VALUE, Spacers.NONE,
-                EnumSet.allOf(Fitting.Corners.class), false);
+        return new Fit(across, down, Leeway.just(Length.inches(1)), Counts.ANY, Spacers.NONE, EnumSet.allOf(Fitting.Corners.class), false);
     }
 
     /** Begins with the work that the border goes round. */
@@ -75,7 +87,7 @@ public record Fit(Length across, Length down, Length unit, Length shortest, Leng
 
     /** Units of just this finished length. */
     public Fit units(Length length) {
-        return new Fit(across, down, length, length, length, step, fewest, most, spacers, corners, symmetric);
+        return with(unit.about(length), counts);
     }
 
     /** Units as long as this block is wide. */
@@ -85,12 +97,12 @@ public record Fit(Length across, Length down, Length unit, Length shortest, Leng
 
     /** Units that may be shorter or longer, in whole steps from the wished length. */
     public Fit between(Length least, Length greatest) {
-        return new Fit(across, down, unit, least, greatest, step, fewest, most, spacers, corners, symmetric);
+        return with(unit.between(least, greatest), counts);
     }
 
     /** The steps in which a unit's length may change: the ruler's fraction. */
     public Fit steps(Length fraction) {
-        return new Fit(across, down, unit, shortest, longest, fraction, fewest, most, spacers, corners, symmetric);
+        return with(unit.steps(fraction), counts);
     }
 
     /** Just so many units in all. */
@@ -100,7 +112,7 @@ public record Fit(Length across, Length down, Length unit, Length shortest, Leng
 
     /** From so many to so many units in all. */
     public Fit counts(int least, int greatest) {
-        return new Fit(across, down, unit, shortest, longest, step, least, greatest, spacers, corners, symmetric);
+        return with(unit, new Counts(least, greatest));
     }
 
     /** A spacer border may go inside, of one width all round. */
@@ -113,47 +125,36 @@ public record Fit(Length across, Length down, Length unit, Length shortest, Leng
         return with(new Spacers(narrowest, widest, false));
     }
 
+    private Fit with(Leeway length, Counts number) {
+        return new Fit(across, down, length, number, spacers, corners, symmetric);
+    }
+
     private Fit with(Spacers allowed) {
-        return new Fit(across, down, unit, shortest, longest, step, fewest, most, allowed, corners, symmetric);
+        return new Fit(across, down, unit, counts, allowed, corners, symmetric);
     }
 
     /** Only corners of this kind. */
     public Fit corners(Fitting.Corners only) {
-        return new Fit(across, down, unit, shortest, longest, step, fewest, most, spacers, Set.of(only), symmetric);
+        return new Fit(across, down, unit, counts, spacers, Set.of(only), symmetric);
     }
 
     /** Every side to be mirrored at its middle, so that it needs an even number of units. */
     public Fit mirroredAtMiddle() {
-        return new Fit(across, down, unit, shortest, longest, step, fewest, most, spacers, corners, true);
+        return new Fit(across, down, unit, counts, spacers, corners, true);
     }
 
-    /** Every fitting there is, the best first. */
+    @Override
     public List<Fitting> solutions() {
         return FitSearch.all(this);
     }
 
-    /**
-     * The best fitting; where there is none as asked, the nearest that can: what {@code fitted} takes.
-     *
-     * @throws DesignException with the reason, if nothing near can be fitted either
-     */
-    public Fitting nearest() {
-        List<Fitting> all = solutions();
-        if (all.isEmpty()) {
-            all = others();
-        }
-        if (all.isEmpty()) {
-            throw new DesignException(why());
-        }
-        return all.get(0);
-    }
-
-    /** The nearest fittings that change something that was asked: the count, the unit or a spacer. */
-    public List<Fitting> others() {
+    /** The nearest fittings, each with what it gives up of what was asked: the count, the unit or having no spacer. */
+    @Override
+    public List<Change<Fitting>> others() {
         return FitSearch.near(this);
     }
 
-    /** One sentence: that it fits, or why it can't. */
+    @Override
     public String why() {
         List<Fitting> all = solutions();
         return FitReason.of(this, all, all.isEmpty() ? others() : List.of());
@@ -162,19 +163,27 @@ public record Fit(Length across, Length down, Length unit, Length shortest, Leng
     @Override
     public Exhibit show() {
         List<Fitting> all = solutions();
-        List<Fitting> others = all.isEmpty() ? others() : List.of();
+        List<Change<Fitting>> others = all.isEmpty() ? others() : List.of();
         List<Exhibit> parts = new ArrayList<>();
         parts.add(Exhibit.words(FitReason.of(this, all, others)));
-        List<Fitting> listed = all.isEmpty() ? others : all;
-        if (!listed.isEmpty()) {
-            String title = all.isEmpty() ? "The nearest that can" : listed.size() > 12 ? "The best 12 of " + listed.size() : "All that can";
-            Table table = Table.of(title, "units", "across", "down", "corners", "unit", "spacer sides", "spacer ends");
-            for (Fitting f : listed.subList(0, Math.min(12, listed.size()))) {
-                table = table.row(f.total(), f.across(), f.down(), f.corners() == Fitting.Corners.UNIT ? "a unit in each" : "apart",
-                        f.unit(), f.spacerSides(), f.spacerEnds());
+        if (!all.isEmpty()) {
+            Table table = Table.of(all.size() > 12 ? "The best 12 of " + all.size() : "All that can", COLUMNS.toArray(String[]::new));
+            for (Fitting f : all.subList(0, Math.min(12, all.size()))) {
+                table = table.row(cells(f).toArray());
+            }
+            parts.add(Exhibit.of(table));
+        } else if (!others.isEmpty()) {
+            Table table = Table.of("The nearest that can", Stream.concat(COLUMNS.stream(), Stream.of("change")).toArray(String[]::new));
+            for (Change<Fitting> c : others) {
+                table = table.row(Stream.concat(cells(c.solution()).stream(), Stream.of(c.words())).toArray());
             }
             parts.add(Exhibit.of(table));
         }
         return new Exhibit.Several(parts);
+    }
+
+    private static List<Object> cells(Fitting f) {
+        return List.of(f.total(), f.across(), f.down(), f.corners() == Fitting.Corners.UNIT ? "a unit in each" : "apart", f.unit(), f.spacerSides(),
+                f.spacerEnds());
     }
 }

@@ -1,7 +1,7 @@
 package org.calicograph.fitting;
 
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
@@ -40,8 +40,8 @@ final class FitSearch {
     private static void add(Fit fit, Side a, Side d, Length unit, List<Fitting> found) {
         for (Fitting.Corners corners : Fitting.Corners.values()) {
             if (fit.corners().contains(corners)) {
-                Fitting f = new Fitting(fit.across(), fit.down(), a.count(), d.count(), corners, fit.symmetric(), unit, fit.unit(), a.spacer(), d.spacer());
-                if (f.total() >= fit.fewest() && f.total() <= fit.most()) {
+                Fitting f = new Fitting(fit.across(), fit.down(), a.count(), d.count(), corners, fit.symmetric(), unit, fit.unit().wished(), a.spacer(), d.spacer());
+                if (fit.counts().off(f.total()) == 0) {
                     found.add(f);
                 }
             }
@@ -50,10 +50,8 @@ final class FitSearch {
 
     private static Set<Length> units(Fit fit) {
         Set<Length> units = new TreeSet<>();
-        long down = Math.floorDiv(fit.unit().units() - fit.shortest().units(), fit.step().units());
-        long up = Math.floorDiv(fit.longest().units() - fit.unit().units(), fit.step().units());
-        for (long k = -down; k <= up; k++) {
-            units.add(fit.unit().plus(fit.step().times(k)));
+        for (long k = -fit.unit().stepsDown(); k <= fit.unit().stepsUp(); k++) {
+            units.add(fit.unit().at(k));
         }
         return units;
     }
@@ -62,7 +60,7 @@ final class FitSearch {
         List<Side> sides = new ArrayList<>();
         long first = Math.max(1, -Math.floorDiv(-side.units(), unit.units()));
         long last = Math.floorDiv(side.plus(fit.spacers().widest().times(2)).units(), unit.units());
-        for (long n = first; n <= Math.min(last, fit.most()); n++) {
+        for (long n = first; n <= Math.min(last, fit.counts().most()); n++) {
             Length over = unit.times(n).minus(side);
             boolean halves = over.units() % 2 == 0;
             if (halves && fit.spacers().allow(over.half()) && !(fit.symmetric() && n % 2 != 0)) {
@@ -72,35 +70,35 @@ final class FitSearch {
         return sides;
     }
 
-    /** Fittings that give up one wish at a time: the count, then the unit, then having no spacer. */
-    static List<Fitting> near(Fit fit) {
-        Set<Fitting> found = new LinkedHashSet<>();
+    /** One wish given up at a time: the count, then the unit, then having no spacer. */
+    static List<Change<Fitting>> near(Fit fit) {
+        List<Change<Fitting>> found = new ArrayList<>();
         Fit anyCount = fit.counts(1, Integer.MAX_VALUE / 4);
-        List<Fitting> counts = new ArrayList<>(all(anyCount));
-        counts.sort((a, b) -> Integer.compare(distance(fit, a), distance(fit, b)));
-        found.addAll(counts.subList(0, Math.min(4, counts.size())));
-        found.addAll(first(all(fit.between(fit.unit().times(0.5), fit.unit().times(1.5)))));
-        found.addAll(first(exactUnits(fit)));
-        Length widest = Length.max(fit.spacers().widest(), fit.unit());
-        found.addAll(first(all(fit.spacers(Length.inches(1, 4), widest))));
+        all(anyCount).stream().sorted(Comparator.comparingInt(f -> fit.counts().off(f.total()))).limit(4)
+                .forEach(f -> add(new Change<>("make " + f.total() + " units", f), found));
+        Length wished = fit.unit().wished();
+        all(fit.between(wished.times(0.5), wished.times(1.5))).stream().limit(2)
+                .forEach(f -> add(new Change<>("make each unit " + f.unit() + " long", f), found));
+        exactUnits(fit).stream().limit(2).forEach(f -> add(new Change<>("make each unit " + f.unit() + " long, which is no line of a ruler", f), found));
+        Length widest = Length.max(fit.spacers().widest(), wished);
+        all(fit.spacers(Length.inches(1, 4), widest)).stream().limit(2).forEach(f -> add(new Change<>("put a spacer border inside", f), found));
         if (found.isEmpty()) {
-            found.addAll(first(all(anyCount.spacers(Length.inches(1, 4), widest))));
+            all(anyCount.spacers(Length.inches(1, 4), widest)).stream().limit(2)
+                    .forEach(f -> add(new Change<>("make " + f.total() + " units and put a spacer border inside", f), found));
         }
         return List.copyOf(found);
     }
 
-    private static int distance(Fit fit, Fitting f) {
-        return f.total() < fit.fewest() ? fit.fewest() - f.total() : f.total() > fit.most() ? f.total() - fit.most() : 0;
-    }
-
-    private static List<Fitting> first(List<Fitting> all) {
-        return all.subList(0, Math.min(2, all.size()));
+    private static void add(Change<Fitting> change, List<Change<Fitting>> found) {
+        if (found.stream().noneMatch(c -> c.solution().equals(change.solution()))) {
+            found.add(change);
+        }
     }
 
     /** Units that are no whole step of a ruler: the sides divided by whole numbers, equal on both. */
     private static List<Fitting> exactUnits(Fit fit) {
         List<Fitting> found = new ArrayList<>();
-        long about = Math.max(1, Math.round(fit.across().ratioTo(fit.unit())));
+        long about = Math.max(1, Math.round(fit.across().ratioTo(fit.unit().wished())));
         for (long n = Math.max(1, about - 4); n <= about + 4; n++) {
             Length unit = fit.across().dividedBy(n);
             if (unit.times(n).equals(fit.across()) && fit.down().isMultipleOf(unit)) {
@@ -109,7 +107,7 @@ final class FitSearch {
         }
         List<Fitting> kept = new ArrayList<>();
         for (Fitting f : found) {
-            kept.add(new Fitting(fit.across(), fit.down(), f.across(), f.down(), f.corners(), f.mirrored(), f.unit(), fit.unit(), f.spacerSides(), f.spacerEnds()));
+            kept.add(new Fitting(fit.across(), fit.down(), f.across(), f.down(), f.corners(), f.mirrored(), f.unit(), fit.unit().wished(), f.spacerSides(), f.spacerEnds()));
         }
         kept.sort(Fitting.BEST_FIRST);
         return kept;

@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import java.util.stream.Collectors;
-import org.calicograph.drawing.Drawable;
 import org.calicograph.drawing.Exhibit;
 import org.calicograph.drawing.Table;
 import org.calicograph.measure.Length;
@@ -18,18 +17,30 @@ import org.calicograph.patchwork.Patchwork;
  *
  * @param across   the line along which they are set, from corner to corner across
  * @param down     the same down
- * @param spacing  from one motif to the next, as wished
- * @param closest  the least spacing allowed
- * @param widest   the greatest
- * @param step     spacings are whole multiples of this away from the wished one; 1/8 in where nothing else is asked
+ * @param spacing  from one motif to the next
  * @param unlike   by how much the spacing across and down may differ; none where nothing else is asked
  * @param corners  what may happen at the corners
- * @param reachLeast the shortest reach of a motif that turns the corner, along each side
- * @param reachMost  the longest
+ * @param reach    how far a motif that turns the corner reaches along each side
  * @param middle   what must lie at the middle of every side
  */
-public record MotifFit(Length across, Length down, Length spacing, Length closest, Length widest, Length step, Length unlike,
-                       Set<MotifSpacing.Corner> corners, Length reachLeast, Length reachMost, Middle middle) implements Drawable {
+public record MotifFit(Length across, Length down, Leeway spacing, Length unlike, Set<MotifSpacing.Corner> corners, Reach reach, Middle middle)
+        implements FitQuestion<MotifSpacing> {
+
+    /**
+     * How far a motif that turns the corner may reach along each side.
+     *
+     * @param least 0 or more
+     * @param most  no less than the least
+     */
+    public record Reach(Length least, Length most) {
+
+        /** @throws DesignException if the least is below 0 or above the most */
+        public Reach {
+            if (least.compareTo(most) > 0 || least.units() < 0) {
+                throw new DesignException("corners that reach from " + least + " to " + most + " can't be drawn; give the lesser first, and 0 or more");
+            }
+        }
+    }
 
     /** What lies at the middle of a side. */
     public enum Middle {
@@ -45,24 +56,17 @@ public record MotifFit(Length across, Length down, Length spacing, Length closes
     }
 
     public MotifFit {
-        for (Length length : List.of(across, down, spacing, closest, step)) {
-            if (!length.isPositive()) {
-                throw new DesignException("motifs along " + across + " x " + down + ", " + spacing + " apart in steps of " + step
-                        + ", can't be spaced; use lengths above 0");
-            }
-        }
-        if (closest.compareTo(widest) > 0 || reachLeast.compareTo(reachMost) > 0 || unlike.units() < 0 || reachLeast.units() < 0) {
-            throw new DesignException("motifs from " + closest + " to " + widest + " apart with a reach from " + reachLeast + " to " + reachMost
-                    + " can't be spaced; give the lesser first, and 0 or more");
+        if (!across.isPositive() || !down.isPositive() || unlike.units() < 0) {
+            throw new DesignException("motifs along " + across + " x " + down + ", at most " + unlike
+                    + " unlike, can't be spaced; use lengths above 0, and 0 or more for what is unlike");
         }
         corners = Set.copyOf(corners);
     }
 
     /** Begins with the line along which the motifs are set, from corner to corner. */
     public static MotifFit along(Length across, Length down) {
-        Length usual = Length.inches(6);
-        return new MotifFit(across, down, usual, usual, usual, Length.inches(1, 8), Length.ZERO, EnumSet.of(MotifSpacing.Corner.MEETING),
-                Length.ZERO, Length.ZERO, Middle.ANY);
+        return new MotifFit(across, down, Leeway.just(Length.inches(6)), Length.ZERO, EnumSet.of(MotifSpacing.Corner.MEETING),
+                new Reach(Length.ZERO, Length.ZERO), Middle.ANY);
     }
 
     /** Along a line so far outside a patchwork's edge. */
@@ -72,68 +76,54 @@ public record MotifFit(Length across, Length down, Length spacing, Length closes
 
     /** Just so far apart. */
     public MotifFit spaced(Length wished) {
-        return new MotifFit(across, down, wished, wished, wished, step, unlike, corners, reachLeast, reachMost, middle);
+        return new MotifFit(across, down, spacing.about(wished), unlike, corners, reach, middle);
     }
 
     /** Closer or wider apart, in whole steps from the wished spacing. */
     public MotifFit between(Length least, Length greatest) {
-        return new MotifFit(across, down, spacing, least, greatest, step, unlike, corners, reachLeast, reachMost, middle);
+        return new MotifFit(across, down, spacing.between(least, greatest), unlike, corners, reach, middle);
     }
 
     /** The steps in which the spacing may change: the ruler's fraction. */
     public MotifFit steps(Length fraction) {
-        return new MotifFit(across, down, spacing, closest, widest, fraction, unlike, corners, reachLeast, reachMost, middle);
+        return new MotifFit(across, down, spacing.steps(fraction), unlike, corners, reach, middle);
     }
 
     /** The spacing across and down may differ by so much, where the eye won't see it. */
     public MotifFit unlikeBy(Length most) {
-        return new MotifFit(across, down, spacing, closest, widest, step, most, corners, reachLeast, reachMost, middle);
+        return new MotifFit(across, down, spacing, most, corners, reach, middle);
     }
 
     /** A motif of its own may turn the corner and reach so far along each side; motifs may still meet there. */
     public MotifFit turning(Length least, Length most) {
-        return new MotifFit(across, down, spacing, closest, widest, step, unlike, EnumSet.allOf(MotifSpacing.Corner.class), least, most, middle);
+        return new MotifFit(across, down, spacing, unlike, EnumSet.allOf(MotifSpacing.Corner.class), new Reach(least, most), middle);
     }
 
     /** Only this may happen at the corners. */
     public MotifFit corners(MotifSpacing.Corner only) {
-        return new MotifFit(across, down, spacing, closest, widest, step, unlike, Set.of(only), reachLeast, reachMost, middle);
+        return new MotifFit(across, down, spacing, unlike, Set.of(only), reach, middle);
     }
 
     /** What must lie at the middle of every side. */
     public MotifFit middle(Middle there) {
-        return new MotifFit(across, down, spacing, closest, widest, step, unlike, corners, reachLeast, reachMost, there);
+        return new MotifFit(across, down, spacing, unlike, corners, reach, there);
     }
 
     MotifFit moved(Length outwards) {
-        return new MotifFit(across.plus(outwards.times(2)), down.plus(outwards.times(2)), spacing, closest, widest, step, unlike, corners, reachLeast,
-                reachMost, middle);
+        return new MotifFit(across.plus(outwards.times(2)), down.plus(outwards.times(2)), spacing, unlike, corners, reach, middle);
     }
 
-    /** Every spacing there is, the best first. */
+    @Override
     public List<MotifSpacing> solutions() {
         return MotifSearch.all(this);
     }
 
-    /** The nearest that fit where nothing does as asked, each with what it gives up. */
+    @Override
     public List<Change<MotifSpacing>> others() {
         return MotifSearch.near(this);
     }
 
-    /**
-     * The best spacing; where there is none as asked, the nearest that can.
-     *
-     * @throws DesignException with the reason, if nothing near fits either
-     */
-    public MotifSpacing nearest() {
-        List<MotifSpacing> all = solutions();
-        if (!all.isEmpty()) {
-            return all.get(0);
-        }
-        return others().stream().findFirst().map(Change::solution).orElseThrow(() -> new DesignException(why()));
-    }
-
-    /** One sentence: that it fits, or why it can't. */
+    @Override
     public String why() {
         return why(solutions());
     }
@@ -143,11 +133,11 @@ public record MotifFit(Length across, Length down, Length spacing, Length closes
             return all.get(0) + (all.size() == 1 ? "; it is the only way." : "; there are " + all.size() + " ways in all.");
         }
         boolean meeting = corners.equals(Set.of(MotifSpacing.Corner.MEETING));
-        if (closest.equals(widest) && meeting) {
+        if (spacing.isFixed() && meeting) {
             for (Length side : List.of(across, down)) {
-                if (!side.isMultipleOf(spacing)) {
-                    return "motifs " + spacing + " apart don't come out whole along " + side + ": it holds "
-                            + String.format(Locale.ROOT, "%.4g", side.ratioTo(spacing)) + " of them.";
+                if (!side.isMultipleOf(spacing.wished())) {
+                    return "motifs " + spacing.wished() + " apart don't come out whole along " + side + ": it holds "
+                            + String.format(Locale.ROOT, "%.4g", side.ratioTo(spacing.wished())) + " of them.";
                 }
             }
         }
@@ -156,8 +146,8 @@ public record MotifFit(Length across, Length down, Length spacing, Length closes
             case MOTIF -> "an odd number";
             case MEETING -> "an even number";
         };
-        return "no spacing from " + closest + " to " + widest + " in steps of " + step + " goes " + number + " of times along both " + across + " and " + down
-                + (meeting ? "" : " and leaves the same reach from " + reachLeast + " to " + reachMost + " at every corner")
+        return "no spacing from " + spacing.least() + " to " + spacing.greatest() + " in steps of " + spacing.step() + " goes " + number + " of times along both " + across + " and " + down
+                + (meeting ? "" : " and leaves the same reach from " + reach.least() + " to " + reach.most() + " at every corner")
                 + (unlike.isZero() ? "" : ", the two sides at most " + unlike + " unlike") + "; all were tried.";
     }
 
@@ -190,7 +180,7 @@ public record MotifFit(Length across, Length down, Length spacing, Length closes
 
     @Override
     public String toString() {
-        return "motifs along " + across + " x " + down + ", " + spacing + " apart"
+        return "motifs along " + across + " x " + down + ", " + spacing.wished() + " apart"
                 + corners.stream().map(c -> c.name().toLowerCase(Locale.ROOT)).sorted().collect(Collectors.joining(" or ", ", ", " at the corners"));
     }
 }

@@ -29,7 +29,7 @@ final class MotifSearch {
                 for (Run a : ends) {
                     for (Run d : down.getOrDefault(reach, List.of())) {
                         if (a.spacing().minus(d.spacing()).abs().compareTo(fit.unlike()) <= 0) {
-                            found.add(new MotifSpacing(a.count(), d.count(), a.spacing(), d.spacing(), corner, reach, fit.spacing()));
+                            found.add(new MotifSpacing(a.count(), d.count(), a.spacing(), d.spacing(), corner, reach, fit.spacing().wished()));
                         }
                     }
                 }
@@ -42,13 +42,11 @@ final class MotifSearch {
     /** What fits along a side, by the reach that it leaves at either end. */
     private static Map<Length, List<Run>> runs(MotifFit fit, Length side, MotifSpacing.Corner corner) {
         boolean meeting = corner == MotifSpacing.Corner.MEETING;
-        Length least = meeting ? Length.ZERO : fit.reachLeast();
-        Length most = meeting ? Length.ZERO : fit.reachMost();
+        Length least = meeting ? Length.ZERO : fit.reach().least();
+        Length most = meeting ? Length.ZERO : fit.reach().most();
         Map<Length, List<Run>> runs = new HashMap<>();
-        long closer = Math.floorDiv(fit.spacing().units() - fit.closest().units(), fit.step().units());
-        long wider = Math.floorDiv(fit.widest().units() - fit.spacing().units(), fit.step().units());
-        for (long k = -closer; k <= wider; k++) {
-            Length spacing = fit.spacing().plus(fit.step().times(k));
+        for (long k = -fit.spacing().stepsDown(); k <= fit.spacing().stepsUp(); k++) {
+            Length spacing = fit.spacing().at(k);
             long first = Math.max(1, -Math.floorDiv(-side.minus(most.times(2)).units(), spacing.units()));
             long last = Math.floorDiv(side.minus(least.times(2)).units(), spacing.units());
             for (long n = first; n <= last; n++) {
@@ -65,18 +63,18 @@ final class MotifSearch {
     /** One wish given up at a time: the line, the spacing, its likeness on both sides, the corner, the ruler. */
     static List<Change<MotifSpacing>> near(MotifFit fit) {
         List<Change<MotifSpacing>> found = new ArrayList<>();
-        MotifFit freely = fit.between(fit.spacing().times(0.5), fit.spacing().times(1.5));
+        MotifFit freely = fit.between(fit.spacing().wished().times(0.5), fit.spacing().wished().times(1.5));
         if (!otherLine(fit, "", found)) {
             otherLine(freely, ", with another spacing", found);
         }
         first(freely, "space them otherwise", found);
-        all(freely.unlikeBy(fit.spacing())).stream().filter(m -> !m.alongEnds().equals(m.alongSides())).findFirst().ifPresent(m -> found.add(
+        all(freely.unlikeBy(fit.spacing().wished())).stream().filter(m -> !m.alongEnds().equals(m.alongSides())).findFirst().ifPresent(m -> found.add(
                 new Change<>("let the spacing differ by " + m.alongEnds().minus(m.alongSides()).abs() + " between ends and sides", m)));
         if (!fit.corners().contains(MotifSpacing.Corner.TURNING)) {
-            Length least = fit.spacing().times(0.25);
+            Length least = fit.spacing().wished().times(0.25);
             String words = "turn every corner with a motif of its own";
-            if (!first(fit.turning(least, fit.spacing()).corners(MotifSpacing.Corner.TURNING), words, found)) {
-                first(freely.turning(least, fit.spacing()).corners(MotifSpacing.Corner.TURNING), words + ", with another spacing", found);
+            if (!first(fit.turning(least, fit.spacing().wished()).corners(MotifSpacing.Corner.TURNING), words, found)) {
+                first(freely.turning(least, fit.spacing().wished()).corners(MotifSpacing.Corner.TURNING), words + ", with another spacing", found);
             }
         }
         offTheRuler(fit, found);
@@ -86,8 +84,8 @@ final class MotifSearch {
     /** The nearest line further out or in along which they fit; half a spacing to either side at most. */
     private static boolean otherLine(MotifFit fit, String besides, List<Change<MotifSpacing>> into) {
         boolean found = false;
-        Length half = fit.step().half();
-        for (long k = 1; half.times(k + k).compareTo(fit.spacing()) <= 0 && !found; k++) {
+        Length half = fit.spacing().step().half();
+        for (long k = 1; half.times(k + k).compareTo(fit.spacing().wished()) <= 0 && !found; k++) {
             Length by = half.times(k);
             found = first(fit.moved(by), "set them along a line " + by + " further out" + besides, into);
             if (by.times(2).compareTo(Length.min(fit.across(), fit.down())) < 0) {
@@ -104,16 +102,16 @@ final class MotifSearch {
     /** A common measure of both sides that is no whole step: a share of their greatest common measure. */
     private static void offTheRuler(MotifFit fit, List<Change<MotifSpacing>> into) {
         long common = BigInteger.valueOf(fit.across().units()).gcd(BigInteger.valueOf(fit.down().units())).longValueExact();
-        long parts = Math.round((double) common / fit.spacing().units());
+        long parts = Math.round((double) common / fit.spacing().wished().units());
         for (long p : new long[] {parts, parts + 1, parts - 1}) {
             long across = p * (fit.across().units() / common);
             long down = p * (fit.down().units() / common);
             if (p >= 1 && fit.middle().allows(across) && fit.middle().allows(down)) {
                 Length spacing = fit.across().dividedBy(across);
-                boolean near = Math.abs(spacing.ratioTo(fit.spacing()) - 1) <= 0.5;
-                if (near && !spacing.minus(fit.spacing()).isMultipleOf(fit.step())) {
+                boolean near = Math.abs(spacing.ratioTo(fit.spacing().wished()) - 1) <= 0.5;
+                if (near && !spacing.minus(fit.spacing().wished()).isMultipleOf(fit.spacing().step())) {
                     into.add(new Change<>("leave the ruler and fold or step off each side in equal parts", new MotifSpacing((int) across, (int) down, spacing,
-                            spacing, MotifSpacing.Corner.MEETING, Length.ZERO, fit.spacing())));
+                            spacing, MotifSpacing.Corner.MEETING, Length.ZERO, fit.spacing().wished())));
                     return;
                 }
             }

@@ -3,7 +3,6 @@ package org.calicograph.fitting;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import org.calicograph.drawing.Drawable;
 import org.calicograph.drawing.Exhibit;
 import org.calicograph.drawing.Table;
 import org.calicograph.measure.Length;
@@ -30,7 +29,7 @@ import org.calicograph.patchwork.Patchwork;
  * @param lanes     copies of the stripe side by side across the cloth
  */
 public record StripeFit(Length across, Length down, Length width, Length repeat, boolean mirrors, Length step, Length tolerance, Length extra, int lanes)
-        implements Drawable {
+        implements FitQuestion<StripeMatch> {
 
     public StripeFit {
         for (Length length : List.of(across, down, width, repeat, step)) {
@@ -108,6 +107,7 @@ public record StripeFit(Length across, Length down, Length width, Length repeat,
     }
 
     /** Every match with the top strip beginning in steps of the print, or with its middle on a mirror line; the best first. */
+    @Override
     public List<StripeMatch> solutions() {
         return StripeSearch.all(this);
     }
@@ -116,6 +116,7 @@ public record StripeFit(Length across, Length down, Length width, Length repeat,
      * The nearest sizes at which the print matches, each with what it changes, the least first; for a print that runs
      * one way the like that mirrors. Empty if it matches as it is.
      */
+    @Override
     public List<Change<StripeMatch>> others() {
         return StripeSearch.near(this);
     }
@@ -125,21 +126,12 @@ public record StripeFit(Length across, Length down, Length width, Length repeat,
         return mirrors ? StripeSearch.heights(this, from, to) : List.of();
     }
 
-    /**
-     * The best match.
-     *
-     * @throws DesignException with the reason and the nearest changes, if there is none
-     */
-    public StripeMatch best() {
-        return solutions().stream().findFirst().orElseThrow(() -> new DesignException(why()));
-    }
-
     /** How much more cloth a match takes than plain strips would, with up to one repeat to find the first place. */
     public Length extraCloth(StripeMatch match) {
         return match.cloth().plus(repeat).minus(StripeSearch.plainCloth(this));
     }
 
-    /** One sentence: that it matches, or why it can't. */
+    @Override
     public String why() {
         return why(solutions());
     }

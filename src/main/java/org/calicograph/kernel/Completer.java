@@ -14,6 +14,7 @@ import org.calicograph.wire.FromKernel;
 import org.calicograph.wire.Signature;
 import org.calicograph.wire.Suggestion;
 import org.calicograph.wire.ToKernel;
+import org.calicograph.wire.VisiblePackages;
 
 /**
  * Ways to go on writing, and what is named at the cursor.
@@ -26,7 +27,6 @@ final class Completer {
 
     /** What every object of Java can do, and no quilter asks for. */
     private static final Pattern OF_EVERYTHING = Pattern.compile("(equals|hashCode|getClass|notify|notifyAll|wait|clone|finalize)\\(.*");
-
 
     private static final int MOST = 400;
     /** What looks like a declaration, for texts that can't be parsed yet: a type, a name, and what may follow one. */
@@ -72,7 +72,8 @@ final class Completer {
             compiler.unlock();
         }
         String kept = text.substring(Math.min(anchor, text.length()));
-        List<Suggestion> sorted = found.values().stream().filter(s -> s.insert().startsWith(kept) && !s.insert().contains("$") && !OF_EVERYTHING.matcher(s.insert()).matches())
+        List<Suggestion> sorted = found.values().stream().filter(s -> s.insert().startsWith(kept) && !s.insert().contains("$") && !OF_EVERYTHING.matcher(s.insert()).matches()
+                        && (member || !VisiblePackages.MACHINERY.contains(s.insert().replaceFirst("[^A-Za-z].*", ""))))
                 .sorted(Comparator.comparing((Suggestion s) -> !s.fits()).thenComparing(s -> s.kind() == Suggestion.Kind.KEYWORD)
                         .thenComparing(Suggestion::insert)).limit(MOST).toList();
         return new FromKernel.Suggested(asked.ticket(), anchor, sorted);

@@ -8,9 +8,10 @@
  * {@link org.calicograph.measure.Area} are double precision, since roots and circles leave the
  * rationals anyway.
  *
- * <p>A finished size and a cut size are different types,
- * {@link org.calicograph.measure.Finished} and {@link org.calicograph.measure.Cut}: a seam allowance
- * is what leads from one to the other, and nothing else does.
+ * <p>Which of two lengths is finished and which is cut is said by the name of what holds it: patches and blocks hold
+ * finished ones, a {@code Dimension} of a piece holds cut ones. What is written for people is written in inches or
+ * in centimetres as the process that draws was told when it started; it can't change while it runs, and text that
+ * is read again ({@link org.calicograph.measure.Length#text}) does not depend on it.
  *
  * <p><b>Reading and writing.</b> Lengths are read and written as the trade does: {@code 3 1/8},
  * {@code 3 1/8 in}, {@code 2.5"}, {@code 20 cm}, {@code 6 mm}. The reading and the writing of an

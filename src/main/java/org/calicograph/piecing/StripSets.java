@@ -131,8 +131,8 @@ public record StripSets(CuttingRules rules, List<StripSet> sets) implements Draw
             }
             fabrics.add(p.fabric().name());
             cloth = Length.min(cloth, p.fabric().usableWidth());
-            strips.add(strip.ruler().length());
-            Length own = segment.ruler().length();
+            strips.add(strip.ruler());
+            Length own = segment.ruler();
             if (!cut.isZero() && !cut.equals(own)) {
                 return java.util.Optional.empty();
             }

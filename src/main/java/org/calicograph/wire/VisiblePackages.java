@@ -1,13 +1,22 @@
 package org.calicograph.wire;
 
 import java.util.List;
+import java.util.Set;
 
-/** The house's packages whose names can be used in a cell as they are, below {@code org.calicograph}. */
+/** What a cell can name: the house's rooms, less the machinery in them. docs/cells.md lists the types. */
 public final class VisiblePackages {
 
+    /** The rooms whose names can be used in a cell as they are, below {@code org.calicograph}. */
     public static final List<String> HOUSE = List.of("measure", "geometry", "drafting", "colour", "fabric", "covering", "patchwork", "setting",
             "border", "quilt", "fitting", "turning", "cutting", "cutting.pieces", "piecing", "finishing", "costing", "quilting", "stitching",
             "colouring", "scaling", "drawing", "show", "book", "course", "exhibition");
+
+    /**
+     * Public types in those rooms that other rooms build with and no quilter writes or receives: no word of a type in
+     * docs/cells.md gives or takes one of them. They are not offered while one writes, nor told in the words.
+     */
+    public static final Set<String> MACHINERY = Set.of("BlockSymmetry", "Clusters", "ColourName", "CommaLines", "CutOutline", "FittedCurve",
+            "NearestNames", "Offset", "Outline", "OwnBox", "Polygons", "StashReading", "Surface", "SvgPathData", "Trim", "Typeface", "View", "Walk");
 
     private VisiblePackages() { }
 }

@@ -52,7 +52,7 @@ class PhotoValuesTest {
 
     @Test
     void squares_and_traced_shapes_look_as_they_were_accepted() {
-        PhotoValues values = PhotoValues.of(sunset(), 40, 5);
+        PhotoValues values = PhotoValues.of(sunset(), 20, 5);
         Golden.picture("colour/photo-squares", TopPicture.of(values.squares(inches(1, 2)), 6));
         Block traced = values.traced(inches(20), 6);
         Golden.picture("colour/photo-traced", TopPicture.of(traced, 6));

@@ -23,8 +23,8 @@ class FitTest {
         Fit fit = Fit.around(inches(72), inches(72)).units(inches(6)).count(50);
         assertThat(fit.solutions()).isEmpty();
         assertThat(fit.why()).startsWith("50 equal units can't go evenly round a square: its four sides hold the same number");
-        assertThat(fit.others()).extracting(Fitting::total).startsWith(48, 52);
-        assertThat(fit.others().get(1).corners()).isEqualTo(Fitting.Corners.UNIT);
+        assertThat(fit.others()).extracting(c -> c.solution().total()).startsWith(48, 52);
+        assertThat(fit.others().get(1).solution().corners()).isEqualTo(Fitting.Corners.UNIT);
         assertThat(fit.nearest().across()).isEqualTo(12);
         assertThat(fit.nearest().unit()).isEqualTo(inches(6));
     }

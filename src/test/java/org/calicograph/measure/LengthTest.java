@@ -103,13 +103,6 @@ class LengthTest {
         assertThatThrownBy(() -> Length.parse("20 cm (3 in)")).hasMessageContaining("two lengths");
     }
 
-    @Test
-    void a_seam_leads_from_the_finished_to_the_cut_size_and_back() {
-        Length seam = Length.inches(1, 4);
-        assertThat(new Finished(Length.inches(4)).cutWith(seam)).isEqualTo(new Cut(Length.parse("4 1/2")));
-        assertThat(new Cut(Length.parse("4 1/2")).finishedWith(seam)).isEqualTo(new Finished(Length.inches(4)));
-    }
-
     /** 62.9117 = 62 + 14.59/16. */
     @Test
     void a_length_between_the_lines_of_a_ruler_has_its_nearest_line_beside_it() {

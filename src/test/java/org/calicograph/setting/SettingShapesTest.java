@@ -209,7 +209,7 @@ public class SettingShapesTest {
         Golden.picture("setting/hexagons", PatchworkPicture.of(Setting.hexagons(4, 4, SAND).of((c, r) -> (c + r) % 2 == 0
                 ? hexagon(3, NAVY, MIST) : hexagon(3, RUST, MIST))));
         Golden.picture("setting/hexagons-partial", PatchworkPicture.of(Setting.hexagons(4, 4, SAND).partialBlocks().of(hexagon(3, NAVY, MIST))));
-        Golden.picture("setting/rosettes", PatchworkPicture.of(Setting.rosettes(3, 3, 2, SAND).of((place, ring) ->
+        Golden.picture("setting/rosettes", PatchworkPicture.of(Setting.rosettes(2, 2, 2, SAND).of((place, ring) ->
                 ring == 0 ? hexagon(1, RUST, RUST) : ring == 1 ? hexagon(1, NAVY, NAVY) : hexagon(1, MIST, MIST))));
         Golden.picture("setting/triangles", PatchworkPicture.of(Setting.triangles(7, 4, SAND).partialBlocks().of((c, r) ->
                 Math.floorMod(c + r, 2) == 0 ? triangle(4, RUST, NAVY) : triangle(4, SAND, MIST))));

@@ -85,7 +85,7 @@ class StdlibBlocksTest {
             boolean one = Stream.of(type.getMethods()).anyMatch(m -> m.getName().equals("of") && m.getParameterCount() == 1);
             Object second = name.equals("WavesBorder") ? (Object) 2 : inches(1);
             Border border = (Border) (one ? CompiledStdlib.call(type, "of", inches(4)) : CompiledStdlib.call(type, "of", inches(4), second));
-            Patchwork top = Medallion.around(Block.plain(org.calicograph.fabric.Role.LIGHT.standIn(), inches(48), inches(48))).with(border).top();
+            Patchwork top = Medallion.around(Block.plain(org.calicograph.fabric.Role.LIGHT.standIn(), inches(24), inches(24))).with(border).top();
             Cover.check(name, top.outline(), top.patches().stream().map(p -> new Cover.Part(p.id(), p.shape())).toList());
             Golden.picture("stdlib/" + name.toLowerCase(Locale.ROOT), PatchworkPicture.of(top));
         }

@@ -57,7 +57,7 @@ public final class RotaryRules {
             boolean trimmed = method instanceof CutMethod.Blanks b && b.pieces() > 1;
             if (!(method instanceof CutMethod.Template) && !trimmed && !d.isNear(rules)) {
                 return template(method.shape(), finished, "no ruler line is near the " + d.name() + " of "
-                        + rules.text(d.exact().length()), rules);
+                        + rules.text(d.exact()), rules);
             }
         }
         return method;
@@ -89,13 +89,13 @@ public final class RotaryRules {
                     Dimension d = halfSquare(Length.inches(u.norm()), rules);
                     return new CutMethod.Blanks("half-square triangle", List.of(d),
                             "Cut each square once corner to corner: two triangles, straight grain on the short sides.",
-                            d.ruler().length(), d.ruler().length(), 2);
+                            d.ruler(), d.ruler(), 2);
                 }
                 if (onGrain(u.minus(v))) {
                     Dimension d = quarterSquare(Length.inches(u.minus(v).norm()), rules);
                     return new CutMethod.Blanks("quarter-square triangle", List.of(d),
                             "Cut each square twice corner to corner: four triangles, straight grain on the long side.",
-                            d.ruler().length(), d.ruler().length(), 4);
+                            d.ruler(), d.ruler(), 4);
                 }
             }
         }
@@ -106,7 +106,7 @@ public final class RotaryRules {
             Length side = Length.inches(a + 2 * Math.sqrt(3) * s);
             return new CutMethod.Strips("equilateral triangle", List.of(strip),
                     "Cut the strip at 60° one way and the other: triangles point up and down in turn.",
-                    strip.ruler().length(), side, side.half(), side.half(), side.half().negated());
+                    strip.ruler(), side, side.half(), side.half(), side.half().negated());
         }
         return template("triangle", finished, "its angles are not those of a ruler", rules);
     }
@@ -142,7 +142,7 @@ public final class RotaryRules {
         Dimension across = side(square ? "side" : "width", Length.inches((level ? a : b).norm()), rules);
         Dimension along = side("length", Length.inches((level ? b : a).norm()), rules);
         return new CutMethod.Blanks(shape, square ? List.of(across) : List.of(across, along),
-                square ? "Cut squares." : "Cut rectangles.", across.ruler().length(), (square ? across : along).ruler().length(), 1);
+                square ? "Cut squares." : "Cut rectangles.", across.ruler(), (square ? across : along).ruler(), 1);
     }
 
     private static CutMethod parallelogram(Point a, Point b, Region finished, CuttingRules rules) {
@@ -167,7 +167,7 @@ public final class RotaryRules {
         return new CutMethod.Strips(shape, List.of(strip, step),
                 "Trim the strip's end at " + (int) rounded + "°" + (rhombus ? "" : ", leaning " + (leansRight(along, slope) ? "right" : "left")
                         + " as the right side of the cloth lies up") + ", then cut parallel to it.",
-                strip.ruler().length(), edge.plus(Length.inches(lean)), edge, Length.inches(lean), Length.inches(lean));
+                strip.ruler(), edge.plus(Length.inches(lean)), edge, Length.inches(lean), Length.inches(lean));
     }
 
     /** True if the slanted sides, gone along upwards with the strip lying across, go to the right. The same for the shape turned half about. */
@@ -194,13 +194,13 @@ public final class RotaryRules {
         return new CutMethod.Strips("trapezoid", List.of(strip, longEdge),
                 "Mark the long edge on the strip and cut the slanted ends at " + (int) Math.rint(one) + "° and " + (int) Math.rint(two)
                         + "°; turn every second one head to tail.",
-                strip.ruler().length(), longEdge.ruler().length(), Length.inches((longEdge.ruler().length().inInches() + shortEdge) / 2),
+                strip.ruler(), longEdge.ruler(), Length.inches((longEdge.ruler().inInches() + shortEdge) / 2),
                 lean(strip, one), lean(strip, two).negated());
     }
 
     /** How far a cut at so many degrees goes along the strip. */
     private static Length lean(Dimension strip, double degrees) {
-        return Length.inches(strip.ruler().length().inInches() / Math.tan(Math.toRadians(degrees)));
+        return Length.inches(strip.ruler().inInches() / Math.tan(Math.toRadians(degrees)));
     }
 
     /** What a seam adds to the long edge at a corner of so many degrees: its cotangent at half. */
@@ -228,6 +228,6 @@ public final class RotaryRules {
         Length corner = Length.inches(2 * a + 4 * rules.seam().inInches() / Math.sqrt(3));
         return new CutMethod.Strips("hexagon", none,
                 "Cut the strip into 60° diamonds as wide as the strip, then trim both points so that all six sides are equal.",
-                strip.ruler().length(), Length.inches(corner.inInches() * 1.5), corner, lean(strip, 60), lean(strip, 60));
+                strip.ruler(), Length.inches(corner.inInches() * 1.5), corner, lean(strip, 60), lean(strip, 60));
     }
 }
