@@ -13,6 +13,6 @@ public final class CheckerBorder {
 
     /** The border of the given finished width, which is two squares. */
     public static PiecedBorder of(Length width) {
-        return Border.of(FourPatch.block(width)).corners(FourPatch.block(width));
+        return Border.of(FourPatch.block(width)).corners(FourPatch.block(width)).alternately();
     }
 }

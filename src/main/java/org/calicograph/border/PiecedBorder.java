@@ -30,10 +30,11 @@ import org.calicograph.patchwork.Placed;
  * @param corner   a square block, drafted for the top left corner; a plain one of background where none is given,
  *                 or the unit where the fit has one in each corner
  * @param mirrored true if the second half of every side is the mirror image of the first
+ * @param alternate true if the right and the left side, each with the corner that it begins at, are the mirror image of top and bottom
  * @param fit      what it draws; where there is none, as many units as come out whole
  * @param spacer   the cloth of the fit's spacers, as a block of one patch
  */
-public record PiecedBorder(Patchwork unit, Optional<Patchwork> corner, boolean mirrored, Optional<Fitting> fit, Block spacer) implements Border {
+public record PiecedBorder(Patchwork unit, Optional<Patchwork> corner, boolean mirrored, boolean alternate, Optional<Fitting> fit, Block spacer) implements Border {
 
     static final List<String> SIDES = List.of("top", "right", "bottom", "left");
 
@@ -46,22 +47,30 @@ public record PiecedBorder(Patchwork unit, Optional<Patchwork> corner, boolean m
 
     static PiecedBorder of(Patchwork unit) {
         Length any = Length.inches(1);
-        return new PiecedBorder(unit, Optional.empty(), false, Optional.empty(), Block.plain(Role.BACKGROUND.standIn(), any, any));
+        return new PiecedBorder(unit, Optional.empty(), false, false, Optional.empty(), Block.plain(Role.BACKGROUND.standIn(), any, any));
     }
 
     /** Its own block in each corner, drafted for the top left. */
     public PiecedBorder corners(Patchwork block) {
-        return new PiecedBorder(unit, Optional.of(block), mirrored, fit, spacer);
+        return new PiecedBorder(unit, Optional.of(block), mirrored, alternate, fit, spacer);
     }
 
     /** The second half of every side the mirror image of the first. */
     public PiecedBorder mirroredAtMiddle() {
-        return new PiecedBorder(unit, corner, true, fit, spacer);
+        return new PiecedBorder(unit, corner, true, alternate, fit, spacer);
+    }
+
+    /**
+     * The right and the left side, each with the corner that it begins at, the mirror image of top and bottom. Chequers,
+     * which change colour when they are turned by a quarter, go on round every corner so.
+     */
+    public PiecedBorder alternately() {
+        return new PiecedBorder(unit, corner, mirrored, true, fit, spacer);
     }
 
     /** The spacers of its fit in this cloth. */
     public PiecedBorder spacersOf(Fabric cloth) {
-        return new PiecedBorder(unit, corner, mirrored, fit, Block.plain(cloth, spacer.width(), spacer.height()));
+        return new PiecedBorder(unit, corner, mirrored, alternate, fit, Block.plain(cloth, spacer.width(), spacer.height()));
     }
 
     /**
@@ -75,7 +84,7 @@ public record PiecedBorder(Patchwork unit, Optional<Patchwork> corner, boolean m
         all.addAll(spacer.roles());
         Roles.require("the border of " + unit.name(), all, fabrics);
         Function<Patch, Fabric> choice = p -> fabrics.getOrDefault(p.role(), p.fabric());
-        return new PiecedBorder(unit.recoloured(choice), corner.map(c -> c.recoloured(choice)), mirrored, fit, spacer.recoloured(choice));
+        return new PiecedBorder(unit.recoloured(choice), corner.map(c -> c.recoloured(choice)), mirrored, alternate, fit, spacer.recoloured(choice));
     }
 
     /** The same border with a role of its units in this cloth. */
@@ -104,7 +113,7 @@ public record PiecedBorder(Patchwork unit, Optional<Patchwork> corner, boolean m
             }
             block = Optional.of(block.orElse(sized));
         }
-        return new PiecedBorder(sized, block, mirrored || fitting.mirrored(), Optional.of(fitting), spacer);
+        return new PiecedBorder(sized, block, mirrored || fitting.mirrored(), alternate, Optional.of(fitting), spacer);
     }
 
     /** The finished width on each side; the wider, where the fit's spacers are of two. */
@@ -134,16 +143,18 @@ public record PiecedBorder(Patchwork unit, Optional<Patchwork> corner, boolean m
         Patchwork block = corner.orElseGet(() -> Block.plain(Role.BACKGROUND.standIn(), unit.height(), unit.height())
                 .with(Map.of(Role.BACKGROUND, spacer.patches().get(0).fabric())));
         PlainBorder.requireCorner(block, unit.height(), number);
-        Patchwork mirror = mirrored ? unit.mirrored() : unit;
+        Patchwork mirror = mirrored || alternate ? unit.mirrored() : unit;
+        Patchwork turnedBlock = alternate ? block.mirrored() : block;
         List<Placed> parts = new ArrayList<>();
         for (int side = 0; side < 4; side++) {
             int count = UnitCounts.along(this, f.length(side), number, SIDES.get(side));
             double step = f.length(side).inInches() / count;
             for (int i = 0; i < count; i++) {
-                Patchwork work = mirrored && 2 * i >= count ? mirror : unit;
+                boolean second = mirrored && 2 * i >= count;
+                Patchwork work = second != (alternate && side % 2 == 1) ? mirror : unit;
                 parts.add(new Placed(id + "-" + SIDES.get(side) + (i + 1), work, Transform.move(i * step, 0).then(f.side(side, false))));
             }
-            parts.add(new Placed(id + "-corner" + (side + 1), block, f.corner(side)));
+            parts.add(new Placed(id + "-corner" + (side + 1), side % 2 == 1 ? turnedBlock : block, f.corner(side)));
         }
         return f.with(id, parts);
     }

@@ -42,7 +42,7 @@ class WordsCommandTest {
         try (Stream<Path> files = Files.list(Path.of("stdlib"))) {
             files.map(f -> f.getFileName().toString().replace(".java", "")).forEach(type -> assertThat(html).contains("id=\"w-" + type + "\""));
         }
-        assertThat(html).contains("PiecedBorder GeeseBorder.of(Length width)", "Fit between(Length least, Length greatest)", "Refuses: with the reason, if nothing near can be fitted either",
+        assertThat(html).contains("PiecedBorder GeeseBorder.of(Length width)", "Fit between(Length least, Length greatest)", "Refuses: with the reason, if nothing near fits either",
                 "A border of geese whose corners turn", "one of CUT, PIECED, QUILTED, BOUND");
         for (String outside : List.of("src=\"http", "href=\"http", "@import", "url(")) {
             assertThat(html).doesNotContain(outside);

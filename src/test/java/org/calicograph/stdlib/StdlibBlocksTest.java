@@ -25,6 +25,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class StdlibBlocksTest {
 
@@ -176,5 +177,23 @@ class StdlibBlocksTest {
         assertThatThrownBy(() -> star(6, 3, inches(6))).hasMessageContaining("use 2 to 2");
         assertThatThrownBy(() -> CompiledStdlib.call(CompiledStdlib.named("OceanWaves"), "block", inches(8), 3))
                 .hasMessageContaining("use 2, 4, 6");
+    }
+
+    /** A chequerboard's neighbours are never alike (fact of the pattern). */
+    @ParameterizedTest
+    @ValueSource(ints = {4, 5, 8, 11})
+    void chequers_go_on_round_every_corner(int units) {
+        Border border = (Border) CompiledStdlib.call(CompiledStdlib.named("CheckerBorder"), "of", inches(4));
+        Patchwork top = Medallion.around(Block.plain(org.calicograph.fabric.Role.LIGHT.standIn(), inches(4L * units), inches(4L * (units + 3)))).with(border).top();
+        List<Patch> ring = top.patches().stream().filter(p -> p.shape().area().squareInches() < 5).toList();
+        assertThat(ring).hasSize(4 * (4 * units + 10));
+        for (Patch a : ring) {
+            for (Patch b : ring) {
+                double apart = a.shape().centroid().distance(b.shape().centroid());
+                if (Math.abs(apart - 2) < 0.01) {
+                    assertThat(a.role()).as(a.id() + " beside " + b.id()).isNotEqualTo(b.role());
+                }
+            }
+        }
     }
 }
