@@ -16,6 +16,8 @@ public record Colour(double red, double green, double blue) {
     /** All light that a screen has. */
     public static final Colour WHITE = new Colour(1, 1, 1);
 
+    private static final Colour MIDDLE_GREY = new Lab(50, 0, 0, Lab.White.D65).xyz().linear().clipped();
+
     /** @throws IllegalArgumentException if a part is not between 0 and 1 */
     public Colour {
         check("red", red);
@@ -113,10 +115,37 @@ public record Colour(double red, double green, double blue) {
         return blended(BLACK, share);
     }
 
-    /** With grey of its own lightness: a share of the way to it. */
+    /**
+     * With the grey of middle value (CIE L* 50), as a painter adds grey: a share of the way to it. A light colour darkens
+     * as it dulls, so that a yellow's tone is an olive and not a pale yellow; its tint is that.
+     */
     public Colour tone(double share) {
-        Oklab own = oklab();
-        return own.towards(new Oklab(own.lightness(), 0, 0), checkedShare(share)).colour();
+        return blended(MIDDLE_GREY, share);
+    }
+
+    /**
+     * Mixed with another as opaque paints mix, a share of the other by strength: yellow and blue make green, and a little
+     * black makes much of a difference. Kubelka and Munk's law (1931): in each of the three bands of light K/S = (1 - R)^2 / 2R
+     * adds up, R being what is thrown back. Three bands stand for the whole spectrum, and no paint here throws back
+     * less than 0.3 % of a band: the mixture is a guide, and a swatch of the real paint is better.
+     */
+    public Colour mixedAsPaint(Colour other, double share) {
+        if (checkedShare(share) == 0 || share == 1) {
+            return share == 0 ? this : other;
+        }
+        LinearRgb a = linear();
+        LinearRgb b = other.linear();
+        return new LinearRgb(together(a.red(), b.red(), share), together(a.green(), b.green(), share), together(a.blue(), b.blue(), share)).clipped();
+    }
+
+    private static double together(double one, double other, double share) {
+        double mixed = absorbed(one) * (1 - share) + absorbed(other) * share;
+        return 1 + mixed - Math.sqrt(mixed * mixed + 2 * mixed);
+    }
+
+    private static double absorbed(double thrownBack) {
+        double r = Math.min(1, Math.max(0.003, thrownBack));
+        return (1 - r) * (1 - r) / (2 * r);
     }
 
     /** A share of the way to another colour, in OKLab: what the eye takes for even steps. */

@@ -15,7 +15,7 @@ public final class VisiblePackages {
      * Public types in those rooms that other rooms build with and no quilter writes or receives: no word of a type in
      * docs/cells.md gives or takes one of them. They are not offered while one writes, nor told in the words.
      */
-    public static final Set<String> MACHINERY = Set.of("BlockSymmetry", "Clusters", "ColourName", "CommaLines", "CutOutline", "FittedCurve",
+    public static final Set<String> MACHINERY = Set.of("BlockSymmetry", "Clusters", "ColourName", "CommaLines", "CutOutline", "EvenSteps", "FittedCurve",
             "NearestNames", "Offset", "Outline", "OwnBox", "Polygons", "StashReading", "Surface", "SvgPathData", "Trim", "Typeface", "View", "Walk");
 
     private VisiblePackages() { }

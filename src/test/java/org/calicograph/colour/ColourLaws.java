@@ -3,6 +3,7 @@ package org.calicograph.colour;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Assume;
@@ -63,12 +64,49 @@ class ColourLaws {
     }
 
     @Property(tries = 100)
-    void ramps_step_evenly_between_any_two_colours(@ForAll("colours") Colour a, @ForAll("colours") Colour b, @ForAll @IntRange(min = 3, max = 12) int steps) {
+    void ramps_by_value_step_evenly_between_any_two_colours(@ForAll("colours") Colour a, @ForAll("colours") Colour b, @ForAll @IntRange(min = 3, max = 12) int steps) {
         Assume.that(Math.abs(a.value() - b.value()) > 5);
-        Ramp ramp = Ramp.between(a, b, steps);
+        Ramp ramp = Ramp.byValue(a, b, steps);
         double step = (b.value() - a.value()) / (steps - 1);
         for (int i = 0; i < steps; i++) {
             assertThat(ramp.colours().get(i).value()).isCloseTo(a.value() + i * step, within(0.2));
         }
+    }
+
+    /** By the difference of CIE 142 itself, which has its own published pairs. */
+    @Property(tries = 200)
+    void every_step_of_a_ramp_looks_as_large_as_the_next(@ForAll("colours") Colour a, @ForAll("colours") Colour b, @ForAll @IntRange(min = 2, max = 12) int steps) {
+        for (Ramp ramp : List.of(Ramp.between(a, b, steps), Ramp.acrossGrey(a, b, steps), Ramp.tints(a, steps), Ramp.tones(a, steps), Ramp.shades(b, steps))) {
+            List<Colour> c = ramp.colours();
+            assertThat(c).hasSize(steps);
+            double mean = 0;
+            for (int i = 1; i < steps; i++) {
+                mean += c.get(i - 1).difference(c.get(i)) / (steps - 1);
+            }
+            for (int i = 1; i < steps; i++) {
+                assertThat(c.get(i - 1).difference(c.get(i))).as("%s, step %d", c, i).isCloseTo(mean, within(0.02 * mean + 0.05));
+            }
+        }
+        assertThat(Ramp.between(a, b, steps).colours()).startsWith(a).endsWith(b);
+    }
+
+    @Property(tries = 300)
+    void a_ramp_between_colours_stays_clear(@ForAll("colours") Colour a, @ForAll("colours") Colour b) {
+        double round = Ramp.between(a, b, 9).colours().stream().mapToDouble(c -> c.oklch().chroma()).min().orElseThrow();
+        double across = Ramp.acrossGrey(a, b, 9).colours().stream().mapToDouble(c -> c.oklch().chroma()).min().orElseThrow();
+        assertThat(round).as("%s to %s", a, b).isGreaterThan(0.9 * across);
+        double hues = Math.abs((a.oklch().hue() - b.oklch().hue() + 540) % 360 - 180);
+        double duller = Math.min(a.oklch().chroma(), b.oklch().chroma());
+        if (hues > 120 && duller > 0.08 && Math.min(a.value(), b.value()) > 30) {
+            assertThat(round).as("%s to %s, across grey %.3f", a, b, across).isGreaterThan(0.4 * duller);
+        }
+    }
+
+    @Property
+    void paint_mixes_to_something_between_and_black_is_strong(@ForAll("colours") Colour a, @ForAll("colours") Colour b, @ForAll @DoubleRange(min = 0, max = 1) double share) {
+        Colour mixed = a.mixedAsPaint(b, share);
+        assertThat(mixed.linear().green()).isBetween(Math.min(a.linear().green(), b.linear().green()) - 0.004, Math.max(a.linear().green(), b.linear().green()) + 0.004);
+        assertThat(mixed.difference(b.mixedAsPaint(a, 1 - share))).isLessThan(0.5);
+        assertThat(a.mixedAsPaint(Colour.BLACK, share).value()).isLessThanOrEqualTo(a.shade(share).value() + 4);
     }
 }

@@ -89,8 +89,8 @@ class WheelTest {
 
     @Test
     void ramps_step_evenly_in_value() {
-        for (Ramp ramp : List.of(Ramp.between(Colour.hex("#fff3b0"), Colour.hex("#241a5f"), 9),
-                Ramp.through(Colour.hex("#c0392b"), 7), Ramp.between(Colour.BLACK, Colour.WHITE, 11))) {
+        for (Ramp ramp : List.of(Ramp.byValue(Colour.hex("#fff3b0"), Colour.hex("#241a5f"), 9),
+                Ramp.byValue(Colour.BLACK, Colour.WHITE, 11))) {
             List<Colour> c = ramp.colours();
             double step = (c.get(c.size() - 1).value() - c.get(0).value()) / (c.size() - 1);
             for (int i = 1; i < c.size(); i++) {
@@ -100,14 +100,21 @@ class WheelTest {
     }
 
     @Test
-    void tints_lighten_shades_darken_and_tones_keep_lightness() {
+    void tints_lighten_shades_darken_and_tones_go_to_the_middle() {
         for (Wheel.Hue hue : pigment.hues()) {
             Colour c = hue.colour();
             assertThat(c.tint(0.4).value()).isGreaterThan(c.value());
             assertThat(c.shade(0.4).value()).isLessThan(c.value());
-            assertThat(c.tone(0.4).oklch().lightness()).isCloseTo(c.oklch().lightness(), within(0.02));
+            assertThat(Math.abs(c.tone(0.4).value() - 50)).isLessThan(Math.abs(c.value() - 50) + 1e-6);
             assertThat(c.tone(0.4).oklch().chroma()).isCloseTo(c.oklch().chroma() * 0.6, within(0.01));
         }
+        // A painter's yellow and grey make olive (common practice): darker than the tint by far.
+        Colour yellow = Colour.hex("#ffff00");
+        assertThat(yellow.tint(0.5).value() - yellow.tone(0.5).value()).isGreaterThan(20);
+        // Kubelka and Munk: a band that throws back a half has K/S of a quarter, so that half of it and half of white throw back 0.6096.
+        assertThat(new LinearRgb(0.5, 0.5, 0.5).clipped().mixedAsPaint(Colour.WHITE, 0.5).linear().green()).isCloseTo(1.125 - Math.sqrt(0.125 * 0.125 + 0.25), within(1e-6));
+        // Yellow paint and blue paint make green (common practice).
+        assertThat(Colour.hex("#ffd400").mixedAsPaint(Colour.hex("#2a5f99"), 0.5).oklch().hue()).isBetween(115.0, 165.0);
         assertThat(HueReport.of(pigment).rows()).hasSize(12);
         assertThat(HueReport.of(pigment).rows().get(4).opposite().name()).isEqualTo("green");
     }
