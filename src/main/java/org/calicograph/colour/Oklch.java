@@ -103,4 +103,25 @@ public record Oklch(double lightness, double chroma, double hue) {
         }
         return clipped;
     }
+
+    /**
+     * The colour, or where a screen can't show it the clearest of the same lightness and hue that it can. Unlike {@link #colour} it never
+     * jumps: near colours stay near.
+     */
+    public Colour dulled() {
+        if (lightness >= 1 || lightness <= 0 || inGamut()) {
+            return lightness >= 1 ? Colour.WHITE : lightness <= 0 ? Colour.BLACK : oklab().linear().clipped();
+        }
+        double low = 0;
+        double high = chroma;
+        for (int i = 0; i < 40; i++) {
+            double middle = (low + high) / 2;
+            if (withChroma(middle).oklab().linear().inGamut(1e-7)) {
+                low = middle;
+            } else {
+                high = middle;
+            }
+        }
+        return withChroma(low).oklab().linear().clipped();
+    }
 }

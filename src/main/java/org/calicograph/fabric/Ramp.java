@@ -8,7 +8,8 @@ import org.calicograph.colour.EvenSteps;
 import org.calicograph.colour.Oklch;
 
 /**
- * Colours in even steps. Where nothing else is said a step is as large as the next to the eye (CIEDE2000); {@link #byValue}
+ * Colours in even steps. Where nothing else is said a step is as large as the next to the eye (CIEDE2000, which jumps
+ * itself between hues that stand just opposite: one step may then be off); {@link #byValue}
  * steps evenly in value.
  */
 public record Ramp(List<Colour> colours) {
@@ -70,7 +71,7 @@ public record Ramp(List<Colour> colours) {
     public static Ramp through(Colour colour, int steps) {
         check(steps);
         Oklch own = colour.oklch();
-        DoubleFunction<Colour> way = l -> own.lightened(l).colour();
+        DoubleFunction<Colour> way = l -> own.lightened(l).dulled();
         double light = lightnessOf(way, LIGHTEST);
         double dark = lightnessOf(way, DARKEST);
         return new Ramp(EvenSteps.along(t -> way.apply(light + (dark - light) * t), steps));
@@ -101,7 +102,7 @@ public record Ramp(List<Colour> colours) {
     }
 
     private static DoubleFunction<Colour> straight(Colour from, Colour to) {
-        return t -> t <= 0 ? from : t >= 1 ? to : from.blended(to, t);
+        return t -> t <= 0 ? from : t >= 1 ? to : from.oklab().towards(to.oklab(), t).oklch().dulled();
     }
 
     private static DoubleFunction<Colour> clear(Colour from, Colour to) {
@@ -123,7 +124,7 @@ public record Ramp(List<Colour> colours) {
         Oklch a = from.oklch();
         Oklch b = to.oklch();
         return t -> t <= 0 ? from : t >= 1 ? to : new Oklch(a.lightness() + (b.lightness() - a.lightness()) * t,
-                a.chroma() + (b.chroma() - a.chroma()) * t, a.hue() + turn * t).colour();
+                a.chroma() + (b.chroma() - a.chroma()) * t, a.hue() + turn * t).dulled();
     }
 
     private static double dullest(DoubleFunction<Colour> way) {
