@@ -25,6 +25,18 @@ public record Xyz(double x, double y, double z) {
         return D50_TO_D65.times(x, y, z, Xyz::new);
     }
 
+    private static final Matrix TO_CONES = Matrix.of(0.8951, 0.2664, -0.1614, -0.7502, 1.7135, 0.0367, 0.0389, -0.0685, 1.0296);
+    private static final Matrix FROM_CONES = Matrix.of(0.9869929, -0.1470543, 0.1599627, 0.4323053, 0.5183603, 0.0492912, -0.0085287, 0.0400428, 0.9684867);
+
+    /**
+     * The colour as it would be seen if this white were that one: each of Bradford's three cone answers is scaled by what the whites differ
+     * (Lam's matrix of 1985, the one of the ICC's profiles).
+     */
+    public Xyz adapted(Xyz from, Xyz to) {
+        return TO_CONES.times(x, y, z, (l, m, s) -> TO_CONES.times(from.x, from.y, from.z, (lf, mf, sf) -> TO_CONES.times(to.x, to.y, to.z, (lt, mt, st) ->
+                FROM_CONES.times(l * lt / lf, m * mt / mf, s * st / sf, Xyz::new))));
+    }
+
     /** The same colour by CIELAB for a white. */
     public Lab lab(Lab.White white) {
         return Lab.of(this, white);

@@ -16,7 +16,7 @@ import org.locationtech.jts.index.strtree.STRtree;
  * each other within {@link Cover#TOLERANCE}. Touching in a point is not a seam. An index of the edges
  * keeps the work at n log n for patches of a kind.
  */
-final class Neighbours {
+public final class Neighbours {
 
     /** Shorter stretches are corners, in inches. */
     private static final double LEAST = 0.01;
@@ -30,7 +30,7 @@ final class Neighbours {
     private Neighbours() { }
 
     /** In the order of the patches. */
-    static List<Seam> of(List<Patch> patches) {
+    public static List<Seam> of(List<Patch> patches) {
         List<Edge> edges = edges(patches);
         STRtree index = new STRtree();
         for (int e = 0; e < edges.size(); e++) {

@@ -13,7 +13,7 @@ import org.calicograph.patchwork.Patch;
 import org.calicograph.patchwork.Patchwork;
 
 /** Plain pictures of a top, for reports beside one another. */
-final class TopPicture {
+public final class TopPicture {
 
     static final Colour INK = Colour.hex("#2b2b2b");
     private static final Pen SEAM = Pen.of(Colour.hex("#55524c"), 1);
@@ -21,7 +21,7 @@ final class TopPicture {
     private TopPicture() { }
 
     /** Every patch in its colour, the whole scaled to a width in inches. */
-    static Picture of(Patchwork work, double width) {
+    public static Picture of(Patchwork work, double width) {
         Box box = work.outline().bounds();
         double scale = width / box.width();
         List<Patch> patches = work.patches();
@@ -34,7 +34,8 @@ final class TopPicture {
         return Picture.group(shapes).scaled(scale);
     }
 
-    static Picture line(String text, double x, double y, double size) {
+    /** Words at a place, in inches. */
+    public static Picture line(String text, double x, double y, double size) {
         return new Picture.Lettering(text, new Point(x, y), size, Picture.Anchor.START, Picture.Weight.REGULAR, INK);
     }
 
@@ -42,7 +43,8 @@ final class TopPicture {
         return new Picture.Lettering(text, new Point(x, y), size, Picture.Anchor.START, Picture.Weight.BOLD, INK);
     }
 
-    static Picture box(double left, double top, double width, double height, Colour colour) {
+    /** A box of one colour, in inches. */
+    public static Picture box(double left, double top, double width, double height, Colour colour) {
         return Picture.of(Path.rectangle(new Box(left, top, left + width, top + height))).filled(colour)
                 .outlined(Pen.of(Colour.hex("#8a857c"), 0.006));
     }

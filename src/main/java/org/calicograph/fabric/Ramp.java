@@ -22,7 +22,7 @@ public record Ramp(List<Colour> colours) {
     /** Hues further apart than this are opposites: both ways round are near enough, and the clearer one is taken. */
     private static final double OPPOSITE = 150;
     /** How far a ramp of tints, tones or shades goes; beyond, nothing of the colour is left. */
-    private static final double FAR = 0.85;
+    private static final double FAR = 0.75;
 
     public Ramp {
         colours = List.copyOf(colours);
