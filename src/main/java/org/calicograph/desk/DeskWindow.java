@@ -15,6 +15,7 @@ import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.VBox;
 import javafx.stage.Screen;
 import javafx.stage.Stage;
+import org.calicograph.desk.beds.OverBed;
 import org.calicograph.desk.cells.CellPane;
 import org.calicograph.desk.cells.CodePane;
 import org.calicograph.desk.cells.Column;
@@ -54,6 +55,7 @@ final class DeskWindow implements Papers.Table {
     private final Scene scene;
     private final Pages pages;
     private final Printing printing;
+    private final Dressing dressing;
     private OpenNotebook opened = new OpenNotebook(Notebook.titled(""));
     private Map<String, Saved> older = Map.of();
     private Length.System lengths;
@@ -76,8 +78,8 @@ final class DeskWindow implements Papers.Table {
         Rectangle2D room = Screen.getPrimary().getVisualBounds();
         this.scene = new Scene(root, Math.min(1440, room.getWidth() - 40), Math.min(900, room.getHeight() - 40));
         lengths = preferences.lengths();
-        Look.dress(scene, preferences.night());
         scene.addEventFilter(KeyEvent.KEY_PRESSED, this::pressed);
+        this.dressing = new Dressing(this, scene, preferences);
         stage.setTitle("Calicograph");
         stage.setScene(scene);
         stage.setMinWidth(720);
@@ -199,6 +201,7 @@ final class DeskWindow implements Papers.Table {
     /** Something else hangs, or what hangs looks otherwise: says in the top band how large it is. */
     void hangs() {
         header.sentence(wall.meant().map(v -> sentence(v.box())).orElse(""));
+        status.rests(wall.cover().flatMap(b -> OverBed.sentence(b, lengths)).orElse(""));
     }
 
     private String sentence(org.calicograph.geometry.Box box) {
@@ -291,9 +294,17 @@ final class DeskWindow implements Papers.Table {
         }
     }
 
-    void turnLook() {
-        preferences.setNight(!preferences.night());
-        Look.dress(scene, preferences.night());
+    Dressing dressing() {
+        return dressing;
+    }
+
+    /** The book with new panes, as when letters have another size. */
+    void layAnew() {
+        column.clear();
+        column.show(opened.notebook());
+        column.makeAll(opened.notebook().ids());
+        number();
+        choose();
     }
 
     /** Writes lengths in inches instead of metric, or the other way round; no value changes. */

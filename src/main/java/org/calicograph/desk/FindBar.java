@@ -2,6 +2,7 @@ package org.calicograph.desk;
 
 import java.util.List;
 import javafx.geometry.Pos;
+import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
@@ -9,13 +10,16 @@ import javafx.scene.control.Tooltip;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
 import org.calicograph.desk.opened.Finder;
 
-/** Finds words across all cells: every place is marked, and the keyboard goes from one to the next. */
-final class FindBar extends HBox {
+/** Finds words across all passages: every place is marked, the keyboard goes from one to the next, and other words can be put there. */
+final class FindBar extends VBox {
 
     private final DeskWindow window;
     private final TextField words = new TextField();
+    private final TextField others = new TextField();
     private final Label told = new Label();
     private int at = -1;
 
@@ -23,7 +27,6 @@ final class FindBar extends HBox {
         super(8);
         this.window = window;
         getStyleClass().add("finding");
-        setAlignment(Pos.CENTER_LEFT);
         words.setId("find");
         words.setPromptText("Find in the book");
         words.setAccessibleText("Words to find in the book");
@@ -32,26 +35,39 @@ final class FindBar extends HBox {
         told.setMinWidth(USE_PREF_SIZE);
         words.textProperty().addListener((all, before, now) -> seek());
         addEventFilter(KeyEvent.KEY_PRESSED, this::key);
-        getChildren().addAll(new Label("Find"), words, button("Next", "Next place (Enter or F3)", 1), button("Previous", "Place before (Shift+Enter or Shift+F3)", -1),
-                told, shutting());
+        others.setId("replace");
+        others.setPromptText("What to write instead");
+        others.setAccessibleText("Words to put in their place");
+        others.setPrefColumnCount(24);
+        HBox.setHgrow(words, Priority.ALWAYS);
+        HBox.setHgrow(others, Priority.ALWAYS);
+        words.setMinWidth(60);
+        others.setMinWidth(60);
+        Label find = new Label("Find");
+        Label instead = new Label("Instead");
+        instead.setMinWidth(USE_PREF_SIZE);
+        find.setMinWidth(USE_PREF_SIZE);
+        find.prefWidthProperty().bind(instead.widthProperty());
+        getChildren().addAll(row(find, words, button("Next", "Next place (Enter or F3)", () -> go(1)),
+                button("Previous", "Place before (Shift+Enter or Shift+F3)", () -> go(-1)), button("Done", "Done with finding (Escape)", this::shut)),
+                row(instead, others, button("Here", "Put the other words here and go to the next place (Enter)", this::replace),
+                        button("Everywhere", "Put the other words in all places (Shift+Enter); undo takes it back", this::replaceAll), told));
         show(false);
     }
 
-    private Button button(String name, String spoken, int step) {
+    private static HBox row(Node... parts) {
+        HBox row = new HBox(8, parts);
+        row.setAlignment(Pos.CENTER_LEFT);
+        return row;
+    }
+
+    private static Button button(String name, String spoken, Runnable deed) {
         Button button = new Button(name);
         button.setMinWidth(USE_PREF_SIZE);
         button.setTooltip(new Tooltip(spoken));
         button.setAccessibleText(spoken);
-        button.setOnAction(e -> go(step));
+        button.setOnAction(e -> deed.run());
         return button;
-    }
-
-    private Button shutting() {
-        Button shut = new Button("Done");
-        shut.setMinWidth(USE_PREF_SIZE);
-        shut.setAccessibleText("Done with finding (Escape)");
-        shut.setOnAction(e -> shut());
-        return shut;
     }
 
     private void show(boolean on) {
@@ -75,6 +91,13 @@ final class FindBar extends HBox {
     private void key(KeyEvent event) {
         if (event.getCode() == KeyCode.ENTER && event.getTarget() == words) {
             go(event.isShiftDown() ? -1 : 1);
+            event.consume();
+        } else if (event.getCode() == KeyCode.ENTER && event.getTarget() == others) {
+            if (event.isShiftDown()) {
+                replaceAll();
+            } else {
+                replace();
+            }
             event.consume();
         } else if (event.getCode() == KeyCode.ESCAPE) {
             shut();
@@ -110,7 +133,11 @@ final class FindBar extends HBox {
             seek();
             return;
         }
-        at = at < 0 ? (step > 0 ? firstBelow(hits) : hits.size() - 1) : Math.floorMod(at + step, hits.size());
+        visit(hits, at < 0 ? (step > 0 ? firstBelow(hits) : hits.size() - 1) : Math.floorMod(at + step, hits.size()));
+    }
+
+    private void visit(List<Finder.Hit> hits, int place) {
+        at = place;
         Finder.Hit hit = hits.get(at);
         told.setText((at + 1) + " of " + hits.size() + ", in " + hit.cell());
         window.opened().choose(hit.cell());
@@ -118,6 +145,52 @@ final class FindBar extends HBox {
         window.column().seek(words.getText());
         window.column().reveal(hit.cell());
         window.column().pane(hit.cell()).ifPresent(p -> p.select(hit.start(), hit.end()));
+    }
+
+    /** Opens the line with the keyboard on what to write instead. */
+    void openReplacing() {
+        open();
+        if (!words.getText().isEmpty()) {
+            others.requestFocus();
+            others.selectAll();
+        }
+    }
+
+    /** Puts the other words at the place that was gone to, and goes to the next; goes to the first if none was gone to. */
+    private void replace() {
+        List<Finder.Hit> hits = hits();
+        if (at < 0 || at >= hits.size()) {
+            go(1);
+            others.requestFocus();
+            return;
+        }
+        Finder.Hit done = hits.get(at);
+        window.opened().change(Finder.replaced(window.opened().notebook(), done, others.getText()));
+        int behind = done.start() + others.getText().length();
+        List<Finder.Hit> left = hits();
+        List<String> ids = window.opened().notebook().ids();
+        // What was put there may hold the words again: the next place is behind it.
+        at = -1;
+        for (int i = 0; i < left.size() && at < 0; i++) {
+            int order = ids.indexOf(left.get(i).cell()) - ids.indexOf(done.cell());
+            at = order > 0 || order == 0 && left.get(i).start() >= behind ? i : -1;
+        }
+        if (left.isEmpty()) {
+            seek();
+            told.setText("it was the last place");
+        } else {
+            visit(left, Math.max(0, at));
+        }
+        others.requestFocus();
+    }
+
+    private void replaceAll() {
+        int count = hits().size();
+        if (count > 0) {
+            window.opened().change(Finder.replaced(window.opened().notebook(), words.getText(), others.getText()));
+            seek();
+        }
+        told.setText(count == 0 ? "nowhere" : count == 1 ? "changed in 1 place" : "changed in " + count + " places");
     }
 
     /** The first place in the chosen cell or below it. */

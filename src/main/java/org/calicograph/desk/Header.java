@@ -20,7 +20,7 @@ import javafx.scene.text.Text;
 /** The top band: the notebook's name, a sentence on what hangs, the needle, whether all is saved, and the menus. */
 final class Header extends HBox {
 
-    /** The size of the name, as the style sheet has it. */
+    /** The size of the name, as the style sheet has it; four fifths of it is the least. */
     private static final double LETTERS = 20;
 
     private final TextField title = new TextField();
@@ -42,10 +42,9 @@ final class Header extends HBox {
         title.setPromptText("A name for the notebook");
         title.setAccessibleText("Name of the notebook");
         title.setMinWidth(120);
+        title.fontProperty().addListener((all, before, now) -> widen());
         title.textProperty().addListener((all, before, now) -> {
-            Text probe = new Text(now.isEmpty() ? title.getPromptText() : now);
-            probe.setFont(Font.font(title.getFont().getFamily(), LETTERS));
-            title.setPrefWidth(Math.min(420, probe.getLayoutBounds().getWidth() + 30));
+            widen();
             if (!quiet) {
                 retitle.accept(now);
             }
@@ -80,6 +79,13 @@ final class Header extends HBox {
         return item;
     }
 
+    /** As wide as the name, up to a measure. */
+    private void widen() {
+        Text probe = new Text(title.getText().isEmpty() ? title.getPromptText() : title.getText());
+        probe.setFont(Font.font(title.getFont().getFamily(), Math.max(LETTERS * 0.8, title.getFont().getSize())));
+        title.setPrefWidth(Math.min(420, probe.getLayoutBounds().getWidth() + 30));
+    }
+
     private MenuButton menu(String name) {
         return menus.computeIfAbsent(name, n -> {
             MenuButton button = new MenuButton(n);
@@ -101,6 +107,11 @@ final class Header extends HBox {
     /** What hangs, in a few words. */
     void sentence(String words) {
         sentence.setText(words);
+    }
+
+    /** Nothing in the band moves by itself, or it does again. */
+    void still(boolean on) {
+        needle.still(on);
     }
 
     void saved(String words) {

@@ -44,6 +44,7 @@ final class MenuActions {
         add(menu, 3, "Find\u2026", "Shortcut+F", () -> window.finding().open());
         add(menu, 3, "Find next", "F3", () -> window.finding().go(1));
         add(menu, 3, "Find the one before", "Shift+F3", () -> window.finding().go(-1));
+        add(menu, 3, "Replace\u2026", "Shortcut+H", () -> window.finding().openReplacing());
         add(menu, 4, "Close", "Shortcut+W", window::askClose);
     }
 
@@ -90,8 +91,12 @@ final class MenuActions {
     private void help() {
         add("Shelf", 1, "Open the shelf", "Shortcut+L", () -> window.pages().library());
         add("Help", 1, "Keys", "F1", () -> window.open().overBook(() -> new KeysPage(all(), window::back)));
-        add("Help", 2, "Day or night", "Shortcut+Shift+L", window::turnLook);
+        add("Help", 2, "Day or night", "Shortcut+Shift+L", () -> window.dressing().turnLight());
         add("Help", 2, "Inches or metric", "Shortcut+Shift+U", window::turnLengths);
+        add("Help", 3, "Larger letters", "Shortcut+Shift+Equals", () -> window.dressing().letters(1));
+        add("Help", 3, "Smaller letters", "Shortcut+Shift+Minus", () -> window.dressing().letters(-1));
+        add("Help", 3, "Letters as they come", "Shortcut+Shift+0", () -> window.dressing().letters(0));
+        add("Help", 3, "Keep still, or move again", "Shortcut+Shift+Y", () -> window.dressing().turnStill());
     }
 
     private void tape() {

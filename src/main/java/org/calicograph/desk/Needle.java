@@ -20,6 +20,7 @@ final class Needle extends Button {
     private final Polygon needle = new Polygon(0, 6.6, 18, 8, 0, 9.4);
     private final Timeline walk = new Timeline(new KeyFrame(Duration.millis(180), e -> step()));
     private double at;
+    private boolean still;
 
     Needle(Runnable hold) {
         getStyleClass().setAll("needle");
@@ -47,10 +48,23 @@ final class Needle extends Button {
             at = LONG;
             place();
         } else if (walk.getStatus() != Animation.Status.RUNNING) {
-            at = 0;
+            at = still ? LONG / 2 : 0;
             place();
+            if (!still) {
+                walk.play();
+            }
+        }
+    }
+
+    /** Lies on the thread instead of walking along it, or walks again. */
+    void still(boolean on) {
+        still = on;
+        if (on) {
+            walk.stop();
+        } else if (!isDisable()) {
             walk.play();
         }
+        place();
     }
 
     private void step() {

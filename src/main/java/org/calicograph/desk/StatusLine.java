@@ -13,6 +13,8 @@ import org.calicograph.session.KernelState;
 final class StatusLine extends HBox {
 
     private final Label pointed = new Label();
+    private String told = "";
+    private String resting = "";
     private final Label progress = new Label();
     private final Label ready = new Label();
 
@@ -32,7 +34,14 @@ final class StatusLine extends HBox {
     }
 
     void pointedAt(String words) {
-        pointed.setText(words);
+        told = words;
+        pointed.setText(words.isEmpty() ? resting : words);
+    }
+
+    /** What the line says of what hangs while nothing is pointed at. */
+    void rests(String words) {
+        resting = words;
+        pointedAt(told);
     }
 
     void stands(KernelState state) {

@@ -75,13 +75,13 @@ class DeskPictures {
             evening.until("all is drawn", () -> evening.window.column().codes().stream().allMatch(c -> c.state() instanceof CellState.Done));
             shoot(evening, "first-evening");
             Evening.onFx(() -> {
-                evening.window.turnLook();
+                evening.window.dressing().turnLight();
                 evening.window.column().setVvalue(0.45);
                 return null;
             });
             shoot(evening, "night");
             Evening.onFx(() -> {
-                evening.window.turnLook();
+                evening.window.dressing().turnLight();
                 return null;
             });
         }

@@ -198,6 +198,16 @@ final class Evening implements AutoCloseable {
         });
     }
 
+    /** A shot for somebody to look at, where {@code -Ddesk.shots=FOLDER} asks for it. */
+    void shot(String name) {
+        String folder = System.getProperty("desk.shots", "");
+        if (!folder.isEmpty()) {
+            long at = System.nanoTime();
+            until("pictures are smoothed", () -> System.nanoTime() - at > 400_000_000L);
+            shoot(Path.of(folder, name + ".png"));
+        }
+    }
+
     @Override
     public void close() {
         onFx(() -> {

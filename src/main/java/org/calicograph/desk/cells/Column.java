@@ -14,6 +14,7 @@ import javafx.scene.control.ScrollPane;
 import javafx.scene.control.Label;
 import javafx.scene.layout.VBox;
 import javafx.util.Duration;
+import org.calicograph.desk.code.CodeSlot;
 import org.calicograph.notebook.Cell;
 import org.calicograph.notebook.Notebook;
 
@@ -126,6 +127,11 @@ public final class Column extends ScrollPane {
     /** True if every cell is in the window, and can be scrolled to. */
     public boolean isWhole() {
         return cells.getChildren().size() == ids.size();
+    }
+
+    /** Letters have another size from now on, in panes that are made anew. */
+    public static void lettersChange() {
+        CodeSlot.lettersChange();
     }
 
     /** Forgets all panes, for another notebook. */

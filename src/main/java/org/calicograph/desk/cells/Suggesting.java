@@ -41,8 +41,6 @@ final class Suggesting {
         list.getStyleClass().add("suggestions");
         list.setId("suggestions");
         list.setFocusTraversable(false);
-        list.setFixedCellSize(ROW);
-        list.setPrefWidth(360);
         list.setAccessibleText("Ways to go on");
         list.setCellFactory(l -> new Row());
         list.setOnMouseClicked(e -> accept());
@@ -143,7 +141,7 @@ final class Suggesting {
         }
         anchor = found.anchor();
         list.getItems().setAll(found.suggestions());
-        list.setPrefHeight(Math.min(MOST_ROWS, found.suggestions().size()) * ROW + 8);
+        list.setPrefHeight(Math.min(MOST_ROWS, found.suggestions().size()) * Math.max(ROW, list.getFixedCellSize()) + 8);
         select(0);
         double[] at = editor.caretOnScreen();
         popup.show(editor, at[0], at[1] + 2);

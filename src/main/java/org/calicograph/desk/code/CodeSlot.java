@@ -59,6 +59,11 @@ public final class CodeSlot extends StackPane {
         size();
     }
 
+    /** Letters have another size from now on; slots that are made anew learn it. */
+    public static void lettersChange() {
+        editorLine = 0;
+    }
+
     public void onEdit(Consumer<String> listener) {
         onEdit = listener;
     }

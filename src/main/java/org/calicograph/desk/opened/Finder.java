@@ -30,6 +30,29 @@ public final class Finder {
         return List.copyOf(all);
     }
 
+    /** The notebook with other words in all places, as they are written; the same one where there is none. */
+    public static Notebook replaced(Notebook notebook, String words, String others) {
+        Notebook changed = notebook;
+        for (Cell cell : notebook.cells()) {
+            List<Integer> places = places(cell.text(), words);
+            StringBuilder text = new StringBuilder(cell.text());
+            // From the end, so that the places before stay where they are.
+            for (int i = places.size() - 1; i >= 0; i--) {
+                text.replace(places.get(i), places.get(i) + words.length(), others);
+            }
+            if (!places.isEmpty()) {
+                changed = changed.withText(cell.id(), text.toString());
+            }
+        }
+        return changed;
+    }
+
+    /** The notebook with other words in this one place. */
+    public static Notebook replaced(Notebook notebook, Hit hit, String others) {
+        String text = notebook.cells().get(notebook.indexOf(hit.cell())).text();
+        return notebook.withText(hit.cell(), text.substring(0, hit.start()) + others + text.substring(hit.end()));
+    }
+
     /** The offsets at which the words begin in a text, none overlapping another. */
     public static List<Integer> places(String text, String words) {
         List<Integer> all = new ArrayList<>();

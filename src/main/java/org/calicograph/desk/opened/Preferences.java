@@ -37,6 +37,24 @@ public final class Preferences {
         set("lengths", system.word());
     }
 
+    /** How large the letters are, in percent; empty for as they come. */
+    public String letters() {
+        return get("letters", "");
+    }
+
+    public void setLetters(int percent) {
+        set("letters", Integer.toString(percent));
+    }
+
+    /** True if nothing on the desk is to move by itself. */
+    public boolean still() {
+        return get("motion", "moving").equals("still");
+    }
+
+    public void setStill(boolean on) {
+        set("motion", on ? "still" : "moving");
+    }
+
     public void set(String name, String value) {
         Map<String, String> all = all();
         all.put(name, value);

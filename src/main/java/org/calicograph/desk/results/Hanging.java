@@ -70,6 +70,20 @@ public final class Hanging extends ExhibitPane {
         return frames().stream().map(Framed::view).filter(Node::isFocused).findFirst().or(this::single).or(() -> frames().stream().findFirst().map(Framed::view));
     }
 
+    /** A dial that moves what hangs is turned: its edges stay as chalk. */
+    public void chalk() {
+        frames().forEach(f -> f.view().chalk());
+    }
+
+    /** Rubs the chalk out; false if some of it has to stay still. */
+    public boolean rub(boolean slowly) {
+        boolean all = true;
+        for (Framed f : frames()) {
+            all &= f.view().rub(slowly);
+        }
+        return all;
+    }
+
     public void tape(boolean out) {
         tape = out;
         frames().forEach(f -> f.view().tape(out));

@@ -55,6 +55,9 @@ public final class PictureView extends Region {
     private Runnable onView = () -> { };
     private Runnable onTwice = this::whole;
     private final Tape measure = new Tape();
+    private final Chalk chalk = new Chalk();
+    /** True from the turn of a dial until what it makes has come. */
+    private boolean awaited;
     private boolean tape;
     private double grabX;
     private double grabY;
@@ -68,7 +71,8 @@ public final class PictureView extends Region {
         this.picture = picture;
         this.box = picture.bounds();
         getStyleClass().add("picture");
-        getChildren().addAll(image, measure);
+        getChildren().addAll(image, chalk, measure);
+        chalk.relocate(EDGE, EDGE);
         image.relocate(EDGE, EDGE);
         image.setManaged(false);
         image.setPreserveRatio(false);
@@ -133,9 +137,32 @@ public final class PictureView extends Region {
         image.setEffect(on ? blur : null);
     }
 
+    /** A dial is turned: the edges of what hangs stay as chalk until {@link #rub}. */
+    public void chalk() {
+        awaited = true;
+        if (chalk.isEmpty() && !sketched) {
+            chalk.draw(picture, box);
+        }
+    }
+
+    /** Rubs the chalk out; false if what a dial makes is not here yet and it stays. */
+    public boolean rub(boolean slowly) {
+        boolean here = !awaited && !sketched;
+        if (here) {
+            chalk.rub(slowly);
+        }
+        return here;
+    }
+
+    /** How many edges stand as chalk. */
+    public int chalked() {
+        return chalk.count();
+    }
+
     /** Another picture in the same frame: plain at once, smoothed when no newer one follows; one that was sketched is smoothed at once. */
     public void show(Picture next, String caption) {
         boolean wasSketched = sketched;
+        awaited = false;
         picture = next;
         sketched = false;
         parts = Optional.empty();
@@ -153,6 +180,7 @@ public final class PictureView extends Region {
         parts = Optional.empty();
         settle.stop();
         frame(painting.bounds(), caption);
+        chalkAnew();
         put(painting.pixels(), painting.width(), painting.height(), ++asked);
     }
 
@@ -255,6 +283,7 @@ public final class PictureView extends Region {
 
     private void paint(boolean smooth) {
         onView.run();
+        chalkAnew();
         Optional<PixelFrame> easel = easel("", 0);
         if (sketched || easel.isEmpty()) {
             return;
@@ -263,6 +292,13 @@ public final class PictureView extends Region {
         long number = ++asked;
         painter.paint(new Painter.Request(picture, box, to, smooth,
                 pixels -> Platform.runLater(() -> put(pixels, to.width(), to.height(), number))));
+    }
+
+    /** The chalk lies on the same inches, however the picture lies. */
+    private void chalkAnew() {
+        if (!chalk.isEmpty()) {
+            chalk.lay(view());
+        }
     }
 
     private void put(int[] pixels, int width, int height, long number) {

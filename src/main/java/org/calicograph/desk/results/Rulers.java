@@ -22,6 +22,7 @@ public final class Rulers extends Region {
 
     private final Canvas canvas = new Canvas();
     private Color ink = Color.web("#5a5650");
+    private double letters = 10;
 
     public Rulers() {
         getStyleClass().add("rulers");
@@ -30,9 +31,10 @@ public final class Rulers extends Region {
         getChildren().add(canvas);
     }
 
-    /** The colour of ticks and numbers. */
-    public void ink(Color colour) {
+    /** The colour of ticks and numbers, and how large the numbers are. */
+    public void ink(Color colour, double size) {
         ink = colour;
+        letters = size;
     }
 
     /**
@@ -54,7 +56,7 @@ public final class Rulers extends Region {
         pen.setStroke(ink);
         pen.setFill(ink);
         pen.setLineWidth(1);
-        pen.setFont(Font.font(getStyle().isEmpty() ? "System" : getStyle(), 10));
+        pen.setFont(Font.font(getStyle().isEmpty() ? "System" : getStyle(), letters));
         double left = view.x() + view.scale() * box.left();
         double top = view.y() + view.scale() * box.top();
         edge(pen, left, per, box.width() / unit.inInches(), getWidth(), true);

@@ -77,7 +77,8 @@ public final class TableGrid extends VBox {
         if (width < 40 || table.columns().isEmpty()) {
             return;
         }
-        Font font = Font.font(title.getFont().getFamily(), LETTERS);
+        // The title has letters of 13 where those of the rows have 14.
+        Font font = Font.font(title.getFont().getFamily(), LETTERS * Math.max(0.8, title.getFont().getSize() / 13));
         double[] natural = new double[table.columns().size()];
         for (int i = 0; i < natural.length; i++) {
             // A head has room for the arrow that tells how the table is sorted.
@@ -88,18 +89,19 @@ public final class TableGrid extends VBox {
             natural[i] = Math.ceil(natural[i]) + PAD;
         }
         double[] widths = ColumnWidths.shared(natural, width - BAR);
-        double height = HEAD + 2;
+        double taller = Math.max(0, font.getSize() / LETTERS - 1);
+        double height = HEAD * (1 + taller) + 2;
         for (int i = 0; i < natural.length; i++) {
             view.getColumns().get(i).setPrefWidth(Math.floor(widths[i]));
         }
         for (List<Table.Entry> row : table.rows().subList(0, Math.min(MOST_ROWS, table.rows().size()))) {
-            double tallest = ROW;
+            double tallest = ROW * (1 + taller);
             for (int i = 0; i < natural.length; i++) {
                 tallest = Math.max(tallest, tall(row.get(i).text(), font, Math.floor(widths[i])));
             }
             height += tallest + 1;
         }
-        view.setPrefHeight(Math.max(height, HEAD + ROW));
+        view.setPrefHeight(Math.max(height, (HEAD + ROW) * (1 + taller)));
         Platform.runLater(view::refresh);
     }
 

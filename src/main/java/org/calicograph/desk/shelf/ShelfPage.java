@@ -73,7 +73,6 @@ public final class ShelfPage extends BorderPane {
         HBox head = new HBox(10, search, back);
         head.getStyleClass().add("sheet-head");
         list.setId("shelf-list");
-        list.setFixedCellSize(Looks.SIDE / 2.0 + 12);
         list.setCellFactory(l -> new Row());
         list.setAccessibleText("What is on the shelf");
         list.getSelectionModel().selectedItemProperty().addListener((all, before, now) -> {

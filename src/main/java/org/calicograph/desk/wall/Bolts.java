@@ -22,6 +22,8 @@ final class Bolts extends ScrollPane {
 
     private final VBox list = new VBox(6);
 
+    private double area;
+
     Bolts() {
         getStyleClass().add("bolts");
         list.getStyleClass().add("bolts-list");
@@ -30,17 +32,21 @@ final class Bolts extends ScrollPane {
         setFitToWidth(true);
         setHbarPolicy(ScrollBarPolicy.NEVER);
         setFocusTraversable(false);
-        setPrefWidth(168);
-        setMinWidth(168);
         setAccessibleText("The cloths of what hangs on the wall");
         show(List.of());
     }
 
     void show(List<Picture> pictures) {
         List<ClothShare> cloths = pictures.isEmpty() ? List.of() : ClothShare.in(Picture.group(pictures));
+        area = cloths.stream().mapToDouble(ClothShare::area).sum();
         list.getChildren().setAll(cloths.stream().map(Bolts::bolt).toList());
         setVisible(!cloths.isEmpty());
         setManaged(!cloths.isEmpty());
+    }
+
+    /** All cloth of what hangs, finished, in square inches. */
+    double area() {
+        return area;
     }
 
     private static HBox bolt(ClothShare cloth) {

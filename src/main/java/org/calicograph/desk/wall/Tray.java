@@ -4,12 +4,15 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.BiConsumer;
+import java.util.function.Supplier;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.Node;
 import org.calicograph.desk.dials.DialControl;
 import org.calicograph.desk.dials.Writing;
+import org.calicograph.measure.Length;
 import org.calicograph.wire.Dial;
 
 /** The tray under the wall: the dials that move what hangs there, and behind them the others of the book. */
@@ -17,14 +20,17 @@ final class Tray extends ScrollPane {
 
     private static final double TALLEST = 156;
 
-    private final WallRequests asks;
+    private final Supplier<Length.System> lengths;
+    private final BiConsumer<String, String> turn;
     private final FlowPane dials = new FlowPane(10, 8);
     private final Label others = new Label("these move other pictures");
     private List<Dial> all = List.of();
     private Set<String> moving = Set.of();
 
-    Tray(WallRequests asks) {
-        this.asks = asks;
+    /** @param turn told a dial and the value wanted */
+    Tray(Supplier<Length.System> lengths, BiConsumer<String, String> turn) {
+        this.lengths = lengths;
+        this.turn = turn;
         getStyleClass().add("tray");
         dials.getStyleClass().add("tray-dials");
         others.getStyleClass().add("caption");
@@ -47,7 +53,7 @@ final class Tray extends ScrollPane {
     }
 
     private void arrange() {
-        Writing writing = new Writing(asks.lengths());
+        Writing writing = new Writing(lengths.get());
         List<Node> wanted = new ArrayList<>();
         all.stream().filter(d -> moving.contains(d.cell())).forEach(d -> wanted.add(control(d, writing)));
         List<Dial> rest = all.stream().filter(d -> !moving.contains(d.cell())).toList();
@@ -72,8 +78,7 @@ final class Tray extends ScrollPane {
         Optional<DialControl> there = dials.getChildren().stream().filter(n -> n instanceof DialControl c && c.suits(dial)).map(n -> (DialControl) n).findFirst();
         there.ifPresent(c -> c.show(dial, writing));
         return there.orElseGet(() -> {
-            DialControl made = new DialControl(dial, writing, asks::turn);
-            made.setPrefWidth(210);
+            DialControl made = new DialControl(dial, writing, turn);
             return made;
         });
     }

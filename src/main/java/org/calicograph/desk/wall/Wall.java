@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import javafx.animation.PauseTransition;
 import javafx.css.PseudoClass;
 import javafx.geometry.Pos;
 import javafx.scene.control.Label;
@@ -15,6 +16,7 @@ import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.Pane;
 import javafx.scene.layout.StackPane;
 import javafx.scene.paint.Color;
+import javafx.util.Duration;
 import org.calicograph.desk.results.ExhibitPane;
 import org.calicograph.desk.results.Hanging;
 import org.calicograph.desk.results.PictureView;
@@ -37,6 +39,11 @@ public final class Wall extends BorderPane {
 
     private static final PseudoClass OLDER = PseudoClass.getPseudoClass("older");
 
+    /** What of a picture is of cloth, at least, if it is a quilt. */
+    private static final double WHOLE = 0.9;
+    /** So many rests of a dial are waited for what it makes. */
+    private static final int LONGEST = 40;
+
     /** The pictures of one passage. */
     private record Piece(Hanging hanging, boolean current) { }
 
@@ -50,6 +57,8 @@ public final class Wall extends BorderPane {
     private final Rail rail;
     private final Tray tray;
     private final Bolts bolts = new Bolts();
+    /** How long a dial has to rest until the chalk is rubbed out. */
+    private final PauseTransition rest = new PauseTransition(Duration.millis(700));
     private List<String> order = List.of();
     private List<Dial> dials = List.of();
     private Map<String, List<String>> needs = Map.of();
@@ -57,11 +66,14 @@ public final class Wall extends BorderPane {
     private boolean chosenByHand;
     private boolean tape;
     private boolean squint;
+    private boolean still;
+    private int rests;
 
     public Wall(WallRequests asks) {
         this.asks = asks;
         this.rail = new Rail(this::chooseByHand);
-        this.tray = new Tray(asks);
+        this.tray = new Tray(asks::lengths, this::turn);
+        rest.setOnFinished(e -> rub());
         getStyleClass().add("wall");
         setId("wall");
         board.getStyleClass().add("board");
@@ -78,6 +90,7 @@ public final class Wall extends BorderPane {
         setBottom(tray);
         setAccessibleText("The wall");
         nail.textFillProperty().addListener((all, before, now) -> measure());
+        nail.fontProperty().addListener((all, before, now) -> measure());
         edges.widthProperty().addListener((all, before, now) -> measure());
         edges.heightProperty().addListener((all, before, now) -> measure());
         refresh();
@@ -221,6 +234,11 @@ public final class Wall extends BorderPane {
         return hanging().flatMap(Hanging::meant);
     }
 
+    /** How large what hangs is, if it hangs alone and is pieced all over, as a quilt is. */
+    public Optional<Box> cover() {
+        return hanging().flatMap(Hanging::single).filter(v -> bolts.area() > 0 && bolts.area() >= WHOLE * v.box().width() * v.box().height()).map(PictureView::box);
+    }
+
     /** The dials of the book, and for each passage those that it needs. */
     public void dials(List<Dial> now, Map<String, List<String>> needed) {
         dials = now;
@@ -239,6 +257,29 @@ public final class Wall extends BorderPane {
             }
         }
         return found;
+    }
+
+    private void turn(String dial, String value) {
+        Set<String> cells = moving();
+        if (dials.stream().anyMatch(d -> d.name().equals(dial) && cells.contains(d.cell()))) {
+            hanging().ifPresent(Hanging::chalk);
+            rests = 0;
+            rest.playFromStart();
+        }
+        asks.turn(dial, value);
+    }
+
+    /** What is drawn for long is waited for, up to some seconds: a dial may change nothing at all. */
+    private void rub() {
+        boolean done = hanging().map(h -> h.rub(!still)).orElse(true);
+        if (!done && rests++ < LONGEST) {
+            rest.playFromStart();
+        }
+    }
+
+    /** Nothing on the wall moves by itself, or it may again. */
+    public void still(boolean on) {
+        still = on;
     }
 
     /** The frames of what hangs, for pixels that are painted elsewhere. */
@@ -298,7 +339,8 @@ public final class Wall extends BorderPane {
             javafx.geometry.Point2D corner = edges.sceneToLocal(v.localToScene(0, 0));
             return v.view().moved(corner.getX() + PictureView.EDGE, corner.getY() + PictureView.EDGE);
         });
-        rulers.ink(nail.getTextFill() instanceof Color ink ? ink : Color.GRAY);
+        // The nail has letters of 15 where those of the edges have 10.
+        rulers.ink(nail.getTextFill() instanceof Color ink ? ink : Color.GRAY, Math.min(15, nail.getFont().getSize() * 2 / 3));
         boolean metric = asks.lengths() == Length.System.METRIC;
         rulers.along(lying, single.map(PictureView::box).orElse(new Box(0, 0, 1, 1)), metric ? Length.cm(1) : Length.inches(1));
     }

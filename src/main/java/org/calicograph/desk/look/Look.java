@@ -1,4 +1,4 @@
-package org.calicograph.desk;
+package org.calicograph.desk.look;
 
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
@@ -9,7 +9,9 @@ import javafx.scene.Scene;
 import javafx.scene.text.Font;
 
 /** Type and colours, by day and by night: cloth and paper, from style sheets of our own. */
-final class Look {
+public final class Look {
+
+    private static final String SHEETS = "/org/calicograph/desk/";
 
     private static final String LETTERS = "/org/apache/pdfbox/resources/ttf/LiberationSans-Regular.ttf";
     private static final List<String> READING = List.of("Source Serif 4", "Source Serif Pro", "Charter", "Georgia", "Noto Serif", "Liberation Serif");
@@ -19,13 +21,29 @@ final class Look {
 
     private Look() { }
 
-    /** Dresses a window; may be called again for the other look. */
-    static void dress(Scene scene, boolean night) {
-        scene.getStylesheets().setAll(sheet(night ? "night.css" : "day.css"), sheet("desk.css"), typefaces());
+    /** Dresses a window; may be called again for the other look, or for letters of another size. */
+    public static void dress(Scene scene, boolean night, Letters letters) {
+        scene.getStylesheets().setAll(sheet(night ? "night.css" : "day.css"), sized("desk.css", letters), typefaces());
     }
 
     private static String sheet(String name) {
-        return Look.class.getResource(name).toExternalForm();
+        return Look.class.getResource(SHEETS + name).toExternalForm();
+    }
+
+    /** The sheet itself where nothing is to be sized: what is read from its place is kept by the toolkit. */
+    private static String sized(String name, Letters letters) {
+        if (letters.equals(Letters.PLAIN)) {
+            return sheet(name);
+        }
+        try (InputStream in = Look.class.getResourceAsStream(SHEETS + name)) {
+            return inline(letters.sized(new String(in.readAllBytes(), StandardCharsets.UTF_8)));
+        } catch (java.io.IOException e) {
+            throw new java.io.UncheckedIOException(e);
+        }
+    }
+
+    private static String inline(String css) {
+        return "data:text/css;base64," + Base64.getEncoder().encodeToString(css.getBytes(StandardCharsets.UTF_8));
     }
 
     private static String typefaces() {
@@ -43,6 +61,6 @@ final class Look {
         String code = CODE.stream().filter(there::contains).findFirst().orElse("Monospaced");
         String css = ".root { -fx-font-family: \"" + plain + "\"; }\n.prose .word, .prose .list-mark { -fx-font-family: \"" + reading
                 + "\"; }\n.code, .code .text, .code-word { -fx-font-family: \"" + code + "\"; }\n";
-        return "data:text/css;base64," + Base64.getEncoder().encodeToString(css.getBytes(StandardCharsets.UTF_8));
+        return inline(css);
     }
 }
