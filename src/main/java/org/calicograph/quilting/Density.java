@@ -59,7 +59,39 @@ public record Density(Region region, double side, List<List<Double>> inches) {
         return inches.stream().flatMap(List::stream).mapToDouble(d -> d).max().orElse(0);
     }
 
-    /** Darker where denser. */
+    /** The least, of the squares whose middle lies in the region. */
+    public double sparsest() {
+        return within().stream().mapToDouble(d -> d).min().orElse(0);
+    }
+
+    /** The mean, of the squares whose middle lies in the region. */
+    public double mean() {
+        return within().stream().mapToDouble(d -> d).average().orElse(0);
+    }
+
+    /**
+     * How unevenly the quilt is quilted: what a square is off the mean, as a part of the mean; 0 where all are alike. Uneven quilting
+     * draws a quilt up more in one place than in another, so that it won't lie flat (common practice).
+     */
+    public double unevenness() {
+        double mean = mean();
+        return mean == 0 ? 0 : Math.sqrt(within().stream().mapToDouble(d -> (d - mean) * (d - mean)).average().orElse(0)) / mean;
+    }
+
+    private List<Double> within() {
+        Box b = region.bounds();
+        List<Double> all = new ArrayList<>();
+        for (int c = 0; c < inches.size(); c++) {
+            for (int r = 0; r < inches.get(c).size(); r++) {
+                if (region.contains(new Point(b.left() + (c + 0.5) * side, b.top() + (r + 0.5) * side))) {
+                    all.add(inches.get(c).get(r));
+                }
+            }
+        }
+        return all;
+    }
+
+    /** Darker where denser, with its scale below. */
     public Picture picture() {
         Box b = region.bounds();
         Trim trim = Trim.within(region);
@@ -76,6 +108,13 @@ public record Density(Region region, double side, List<List<Double>> inches) {
             }
         }
         parts.add(Picture.of(region).outlined(Pen.SEAM));
+        double size = b.width() / 34;
+        for (int k = 0; k <= 4; k++) {
+            Box chip = new Box(b.left() + k * b.width() / 5, b.bottom() + size, b.left() + k * b.width() / 5 + 2 * size, b.bottom() + 2 * size);
+            parts.add(Picture.of(Region.rectangle(chip)).filled(Paint.of(Colour.hex("#f6f1e6").mixed(Colour.hex("#24425c"), k / 4.0))).outlined(Pen.SEAM));
+            String words = String.format(java.util.Locale.ROOT, k == 4 ? "%.1f in to a sq in" : "%.1f", most * k / 4);
+            parts.add(new Picture.Lettering(words, new Point(chip.left(), chip.bottom() + 1.2 * size), size, Picture.Anchor.START, Picture.Weight.REGULAR, Colour.hex("#2b2b2b")));
+        }
         return Picture.group(parts);
     }
 }

@@ -12,6 +12,8 @@ import org.calicograph.stitching.Route;
 public final class Echo {
 
     private static final int MOST_ROWS = 2000;
+    /** A round within which no circle of twice this part of the spacing has room is a sliver. */
+    private static final double SLIVER = 8;
 
     private Echo() { }
 
@@ -33,7 +35,8 @@ public final class Echo {
     }
 
     /**
-     * Rows within the region, the first at a distance from its edge.
+     * Rows within the region, the first at a distance from its edge. What is left in the middle and is nowhere wider than a quarter of
+     * the spacing gets no round of its own: it would cost a start and a stop, and the row before it is near enough.
      *
      * @param rows at most so many; fewer where the region is full before
      */
@@ -45,7 +48,11 @@ public final class Echo {
             if (left.isEmpty()) {
                 break;
             }
-            left.forEach(r -> paths.addAll(r.paths()));
+            for (Region r : left) {
+                if (row == 0 || !Offset.inward(r, spacing.inInches() / SLIVER).isEmpty()) {
+                    paths.addAll(r.paths());
+                }
+            }
         }
         return List.copyOf(paths);
     }
@@ -53,7 +60,7 @@ public final class Echo {
     /**
      * Rows around the outside of a shape, as far as the ground reaches; with enough rows they fill it.
      *
-     * @param ground the lines stay within it
+     * @param ground the lines stay within it; pieces shorter than a quarter of the spacing are left out
      */
     public static List<Path> around(Region shape, Region ground, Length spacing, int rows) {
         check(spacing, spacing, rows);
@@ -64,7 +71,7 @@ public final class Echo {
             if (shown.isEmpty()) {
                 break;
             }
-            paths.addAll(shown);
+            shown.stream().filter(p -> p.length() >= spacing.inInches() / 4).forEach(paths::add);
         }
         return List.copyOf(paths);
     }

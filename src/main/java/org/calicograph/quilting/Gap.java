@@ -56,6 +56,39 @@ public record Gap(Point centre, double diameter, double within) {
         return largest(region, lines, Length.inches(1, 500));
     }
 
+    /**
+     * Every place that is quilted too openly, the widest first: circles without a line in them that are wider than a limit, each found
+     * after those before it were {@link #filled}. With lines there nothing wider than the limit is left.
+     *
+     * @param limit the widest gap allowed
+     * @param most  at most so many
+     */
+    public static List<Gap> wider(Region region, Collection<Path> lines, Length limit, int most) {
+        List<Path> all = new ArrayList<>(lines);
+        List<Gap> found = new ArrayList<>();
+        while (found.size() < most) {
+            Gap gap = largest(region, all, Length.inches(1, 32));
+            if (gap.diameter() <= limit.inInches() + SLACK) {
+                break;
+            }
+            found.add(gap);
+            all.addAll(gap.filled(limit));
+        }
+        return List.copyOf(found);
+    }
+
+    /** Rings about its centre that leave nothing in the circle wider than a limit, the widest first; its rim meets lines already. */
+    public List<Path> filled(Length limit) {
+        double step = 0.9 * limit.inInches();
+        List<Path> rings = new ArrayList<>();
+        double inmost = Math.min(step / 2, diameter / 4);
+        int count = (int) Math.ceil((diameter / 2 - inmost) / step);
+        for (int k = count - 1; k >= 0; k--) {
+            rings.add(Path.circle(centre, inmost + k * (diameter / 2 - inmost) / count));
+        }
+        return rings;
+    }
+
     /** No circle without a line in it is wider. */
     public double atMost() {
         return diameter + within;

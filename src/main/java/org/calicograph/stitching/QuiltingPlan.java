@@ -165,6 +165,29 @@ public record QuiltingPlan(Patchwork top, List<Layer> layers, Batting batting, L
                         + near(gap.centre().x()) + ", " + near(gap.centre().y()) + ").";
     }
 
+    /**
+     * Where the quilting is too open for the batting, and what to add there: circles on the quilt without a line in them, the widest
+     * first, at most 40. Empty if there is none.
+     */
+    public Table toAdd() {
+        Table table = Table.of("To add, for " + batting.name(), "place", "from the left", "from the top", "open circle", "quilt there");
+        int n = 1;
+        for (Gap gap : Gap.wider(area(), lines(), batting.widestGap(), 40)) {
+            List<Path> rings = gap.filled(batting.widestGap());
+            String widths = rings.stream().map(r -> Length.inches(r.bounds().width()).roundedTo(Length.inches(1, 4)).toString()).collect(java.util.stream.Collectors.joining(", "));
+            table = table.row(n++, Length.inches(gap.centre().x()).roundedTo(Length.inches(1, 4)), Length.inches(gap.centre().y()).roundedTo(Length.inches(1, 4)),
+                    gap.told(), (rings.size() == 1 ? "a ring " : "rings ") + widths + " across, or a motif as large as the circle");
+        }
+        return table;
+    }
+
+    /** The lines with what to add drawn in: see {@link #toAdd}. */
+    public QuiltingPlan filledUp(Colour thread) {
+        List<Path> rings = new ArrayList<>();
+        Gap.wider(area(), lines(), batting.widestGap(), 400).forEach(g -> rings.addAll(g.filled(batting.widestGap())));
+        return rings.isEmpty() ? this : with("added", thread, rings);
+    }
+
     /** Where each set of lines lies on the quilt. */
     public Picture placement() {
         return PlanPicture.placement(this);
