@@ -196,4 +196,23 @@ class StdlibBlocksTest {
             }
         }
     }
+
+    /** Every edge of the wheel is alike, its diamonds are of 45 degrees, and thirty-two make it; the edge is 0.14645 of the side (geometry). */
+    @ParameterizedTest
+    @ValueSource(ints = {1, 2, 3})
+    void a_wheel_of_diamonds_has_one_edge_throughout(int rows) {
+        Block wheel = (Block) CompiledStdlib.call(CompiledStdlib.named("CarpentersWheel"), "block", inches(24), rows);
+        Cover.check("wheel", wheel.outline(), wheel.patches().stream().map(p -> new Cover.Part(p.id(), p.shape())).toList());
+        double edge = 24 * 0.1464466;
+        List<Patch> diamonds = wheel.patches().stream().filter(p -> !p.role().equals(org.calicograph.fabric.Role.BACKGROUND)).toList();
+        assertThat(diamonds).hasSize(32 * rows * rows);
+        assertThat(diamonds).allSatisfy(d -> {
+            assertThat(d.shape().outer().segments()).allSatisfy(s -> assertThat(s.length()).isCloseTo(edge / rows, within(1e-4)));
+            assertThat(d.shape().area().squareInches()).isCloseTo(edge * edge / rows / rows * Math.sqrt(0.5), within(1e-3));
+        });
+        assertThat(wheel.patches()).hasSize(32 * rows * rows + 8 + 12 + 8);
+        if (rows == 3) {
+            Golden.picture("stdlib/broken-star", PatchworkPicture.of(wheel));
+        }
+    }
 }
