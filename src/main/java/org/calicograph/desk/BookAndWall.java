@@ -88,6 +88,14 @@ final class BookAndWall extends StackPane {
         show(right, page.get());
     }
 
+    /** Shows a page over all, as at the start. */
+    void overAll(Supplier<Node> page) {
+        clear();
+        Node shown = page.get();
+        getChildren().setAll(shown);
+        shown.requestFocus();
+    }
+
     /** Shows one page in the book's place, and what belongs to it in the wall's. */
     <T extends Node> void overBoth(Supplier<T> page, Function<T, Node> figure) {
         clear();
@@ -107,12 +115,16 @@ final class BookAndWall extends StackPane {
     /** Book and wall again. */
     void clear() {
         leave.accept(page());
+        getChildren().setAll(seam);
         left.getChildren().setAll(book);
         right.getChildren().setAll(wall);
     }
 
     /** The page that is in somebody's place, or the book. */
     Node page() {
+        if (getChildren().get(0) != seam) {
+            return getChildren().get(0);
+        }
         Node inBook = left.getChildren().get(0);
         return inBook == book && right.getChildren().get(0) != wall ? right.getChildren().get(0) : inBook;
     }

@@ -94,8 +94,11 @@ final class DeskWindow implements Papers.Table {
     }
 
     void show(Optional<Path> file) {
-        if (file.isEmpty()) {
+        if (file.isEmpty() && papers.recents().isEmpty()) {
             papers.openFirst();
+        } else if (file.isEmpty()) {
+            papers.openStart();
+            pages.start();
         } else if (!papers.open(file.get())) {
             papers.openNew();
             notices.say("file", file.get() + " can't be opened, so here is an empty notebook. Try calicograph check " + file.get() + " for the reason.");

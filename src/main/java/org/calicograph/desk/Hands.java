@@ -1,19 +1,29 @@
 package org.calicograph.desk;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import javafx.application.Platform;
+import org.calicograph.colour.Colour;
 import org.calicograph.desk.cells.CellPane;
+import org.calicograph.desk.swatches.Dropped;
+import org.calicograph.desk.swatches.SwatchTrial;
 import org.calicograph.desk.wall.ClothShare;
 import org.calicograph.desk.wall.WallRequests;
+import org.calicograph.geometry.Point;
 import org.calicograph.measure.Length;
 import org.calicograph.notebook.Cell;
 import org.calicograph.notebook.Notebook;
 
 /** What hands do at the wall: pressing a patch leads to its words in the book, dials turn. */
 final class Hands implements WallRequests {
+
+    /** A cloth as a working line names it, with its colour. */
+    private static final Pattern CLOTH = Pattern.compile("Fabric\\s*\\.\\s*of\\(\\s*\"([^\"\\n]+)\",\\s*\"(#[0-9a-fA-F]{6})\"");
 
     private final DeskWindow window;
 
@@ -37,6 +47,65 @@ final class Hands implements WallRequests {
         window.choose();
         window.column().reveal(cell);
         window.hangs();
+    }
+
+    @Override
+    public void put(String call) {
+        if (window.drawing().may()) {
+            window.pages().put(call);
+        }
+    }
+
+    @Override
+    public void spread(String dial) {
+        window.pages().spread(dial);
+    }
+
+    @Override
+    public Map<String, Colour> cloths() {
+        Map<String, Colour> named = new LinkedHashMap<>();
+        for (Cell cell : window.opened().notebook().cells()) {
+            Matcher m = CLOTH.matcher(cell instanceof Cell.Code ? cell.text() : "");
+            while (m.find()) {
+                named.put(m.group(1), Colour.hex(m.group(2)));
+            }
+        }
+        return named;
+    }
+
+    @Override
+    public void dye(int picture, Point place, String cloth, String swatch) {
+        Optional<String> hung = window.wall().hung();
+        if (hung.isEmpty() || !window.drawing().may()) {
+            return;
+        }
+        Notebook before = window.opened().notebook();
+        window.status().pointedAt("Looking for the words that lay " + cloth + " there\u2026");
+        SwatchTrial.find(new Dropped(hung.get(), picture, place, cloth, swatch), Worktable.sources(before), window.worktable().needs(), before.dialTexts(),
+                window.sessionOptions().alone()).whenComplete((found, trouble) -> Platform.runLater(() -> {
+                    if (trouble != null) {
+                        window.notices().say("swatch", "The change can't be tried: " + trouble.getMessage());
+                    } else if (found.texts().isEmpty()) {
+                        window.notices().say("swatch", found.words());
+                    } else {
+                        dyed(before, found);
+                    }
+                }));
+    }
+
+    private void dyed(Notebook before, SwatchTrial.Outcome found) {
+        Notebook changed = window.opened().notebook();
+        for (Map.Entry<String, String> each : found.texts().entrySet()) {
+            if (!changed.cell(each.getKey()).equals(before.cell(each.getKey()))) {
+                window.notices().say("swatch", "The book was written in meanwhile; set the swatch down once more.");
+                return;
+            }
+            changed = changed.withText(each.getKey(), each.getValue());
+        }
+        window.notices().hush("swatch");
+        window.opened().change(changed);
+        window.drawing().now();
+        window.status().pointedAt(found.words());
     }
 
     @Override

@@ -68,7 +68,7 @@ final class Header extends HBox {
             part = action.menu() + action.part();
             menu.getItems().add(item(action));
         }
-        menu("Notebook").getItems().add(2, recent);
+        menu("Notebook").getItems().add(3, recent);
     }
 
     /** An action as an item of a menu. */

@@ -37,6 +37,7 @@ final class MenuActions {
         String menu = "Notebook";
         add(menu, 1, "New", "Shortcut+N", () -> papers().leave(window::askWhere, () -> papers().openNew()));
         add(menu, 1, "Open\u2026", "Shortcut+O", window::askOpen);
+        add(menu, 1, "What hung here last", "Shortcut+Shift+O", () -> window.pages().start());
         add(menu, 1, "Save", "Shortcut+S", () -> papers().save(window::askWhere));
         add(menu, 1, "Save as\u2026", "Shortcut+Shift+S", () -> papers().saveAs(window::askWhere));
         add(menu, 2, "Undo", "Shortcut+Z", () -> window.opened().undo());

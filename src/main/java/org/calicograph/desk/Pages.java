@@ -8,11 +8,13 @@ import java.util.Optional;
 import javafx.application.Platform;
 import javafx.scene.Node;
 import org.calicograph.desk.lessons.LessonPage;
+import org.calicograph.desk.opened.Clerk;
 import org.calicograph.desk.results.ExhibitPane;
 import org.calicograph.desk.sheets.SheetRequests;
 import org.calicograph.desk.sheets.SheetPage;
 import org.calicograph.desk.shelf.Looks;
 import org.calicograph.desk.shelf.ShelfPage;
+import org.calicograph.desk.start.StartWall;
 import org.calicograph.notebook.DialValue;
 import org.calicograph.notebook.Notebook;
 import org.calicograph.session.CellSource;
@@ -21,12 +23,13 @@ import org.calicograph.session.SessionOptions;
 import org.calicograph.wire.Dial;
 
 /** The pages that take the place of book or wall for a while: variations on the wall, the shelf over the book, a lesson over both. */
-final class Pages implements SheetRequests, ShelfPage.Opened, LessonPage.Opened {
+final class Pages implements SheetRequests, ShelfPage.Opened, LessonPage.Opened, StartWall.Choice {
 
     private final DeskWindow window;
     private final Worktable worktable;
     private final Looks looks;
     private Optional<Runnable> awaited = Optional.empty();
+    private Optional<Clerk> clerk = Optional.empty();
 
     Pages(DeskWindow window, Worktable worktable) {
         this.window = window;
@@ -37,6 +40,45 @@ final class Pages implements SheetRequests, ShelfPage.Opened, LessonPage.Opened 
     void variations() {
         if (window.drawing().may()) {
             window.open().overWall(() -> new SheetPage(this));
+        }
+    }
+
+    /** The wall as at the start; false if no notebook was opened before. */
+    boolean start() {
+        List<Path> recent = window.papers().recents();
+        if (recent.isEmpty()) {
+            window.status().pointedAt("No notebook was saved here before");
+            return false;
+        }
+        window.open().overAll(() -> {
+            clerk.ifPresent(Clerk::close);
+            clerk = Optional.of(new Clerk(Platform::runLater));
+            return new StartWall(recent, clerk.get(), this);
+        });
+        return true;
+    }
+
+    @Override
+    public void open(Path notebook) {
+        window.papers().leave(window::askWhere, () -> window.papers().open(notebook));
+    }
+
+    @Override
+    public void begin() {
+        boolean untouched = window.papers().path().isEmpty() && window.opened().notebook().cells().stream().allMatch(c -> c.text().isBlank());
+        if (untouched) {
+            back();
+        } else {
+            window.papers().leave(window::askWhere, () -> window.papers().openNew());
+        }
+    }
+
+    /** What hangs is laid across the wall over a dial; over a second one as well if it lies there already. */
+    void spread(String dial) {
+        if (window.drawing().may()) {
+            SheetPage sheet = new SheetPage(this);
+            window.open().overWall(() -> sheet);
+            sheet.pull(dial);
         }
     }
 
@@ -100,6 +142,7 @@ final class Pages implements SheetRequests, ShelfPage.Opened, LessonPage.Opened 
         List<String> all = new ArrayList<>();
         window.column().codes().stream().filter(c -> ExhibitPane.hasPicture(c.exhibit())).forEach(c -> all.add(c.cellId()));
         window.opened().chosen().filter(all::remove).ifPresent(id -> all.add(0, id));
+        window.wall().hung().filter(all::remove).ifPresent(id -> all.add(0, id));
         return all;
     }
 

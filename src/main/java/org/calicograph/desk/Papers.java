@@ -7,6 +7,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
@@ -110,6 +111,16 @@ final class Papers {
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
+        offerLeft(Recovery.in(options.own()));
+    }
+
+    List<Path> recents() {
+        return recents.list();
+    }
+
+    /** An empty notebook behind the wall of the start, and what may be left of one that had no file. */
+    void openStart() {
+        openNew();
         offerLeft(Recovery.in(options.own()));
     }
 

@@ -114,7 +114,10 @@ final class Evening implements AutoCloseable {
 
     private static void gather(Node node, StringBuilder into) {
         if (node instanceof javafx.scene.control.Labeled labeled) {
-            into.append(labeled.getText()).append('\n');
+            into.append(labeled.getText() == null ? "" : labeled.getText()).append('\n');
+            if (labeled.getGraphic() != null) {
+                gather(labeled.getGraphic(), into);
+            }
         } else if (node instanceof javafx.scene.control.TextInputControl input) {
             into.append(input.getText()).append('\n');
         } else if (node instanceof javafx.scene.Parent parent) {

@@ -16,7 +16,6 @@ import javafx.scene.layout.VBox;
 /** A passage of the book: a margin on the left, with its pin, and its body. */
 public abstract class CellPane extends VBox {
 
-    static final double MARGIN = 46;
     private static final PseudoClass SMALL = PseudoClass.getPseudoClass("small");
     private static final PseudoClass CHOSEN = PseudoClass.getPseudoClass("chosen");
 
@@ -42,8 +41,6 @@ public abstract class CellPane extends VBox {
         StackPane margin = new StackPane(pin);
         margin.getStyleClass().add("margin");
         margin.setAlignment(Pos.TOP_RIGHT);
-        margin.setMinWidth(MARGIN);
-        margin.setPrefWidth(MARGIN);
         margin.setPadding(new Insets(9, 9, 0, 0));
         body.getStyleClass().add("passage-body");
         body.setMinWidth(80);

@@ -5,6 +5,10 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import javafx.application.Platform;
+import javafx.beans.property.ReadOnlyDoubleWrapper;
+import javafx.beans.value.ChangeListener;
+import javafx.beans.value.WeakChangeListener;
 import javafx.geometry.Pos;
 import javafx.scene.layout.Pane;
 import javafx.scene.layout.StackPane;
@@ -25,6 +29,8 @@ public final class CodeSlot extends StackPane {
     private static final double SIDE = 14;
     /** What an editor's lines need beyond their own height, so that the last isn't cut. */
     private static final double SLACK = 2;
+    /** What an editor leaves between the rows of one line. */
+    private static final double BETWEEN = 1;
 
     private String text;
     private final String name;
@@ -35,11 +41,19 @@ public final class CodeSlot extends StackPane {
     private Consumer<CodeEditor> onWake = e -> { };
     /** The height of an editor's line, learnt from the first one. Only JavaFX's thread touches it. */
     private static double editorLine;
+    /** Tells every slot that the line's height is another. */
+    private static final ReadOnlyDoubleWrapper LEARNT = new ReadOnlyDoubleWrapper();
+    private final ChangeListener<Number> relearn = (all, before, now) -> Platform.runLater(() -> {
+        size();
+        requestLayout();
+    });
     private final Pane turns = new Pane();
     private double lineHeight;
     private double letter;
     private Font face = Font.getDefault();
     private int[] rows = {1};
+    /** What lines that turn over need beyond the height of their rows. */
+    private double leading;
 
     public CodeSlot(String name, String text) {
         this.name = name;
@@ -55,6 +69,7 @@ public final class CodeSlot extends StackPane {
         setClip(sight);
         turns.setManaged(false);
         turns.setMouseTransparent(true);
+        LEARNT.addListener(new WeakChangeListener<>(relearn));
         light();
         size();
     }
@@ -62,6 +77,7 @@ public final class CodeSlot extends StackPane {
     /** Letters have another size from now on; slots that are made anew learn it. */
     public static void lettersChange() {
         editorLine = 0;
+        LEARNT.set(0);
     }
 
     public void onEdit(Consumer<String> listener) {
@@ -142,7 +158,7 @@ public final class CodeSlot extends StackPane {
         }
         if (height != null && height > 0 && count > 0 && count == rows.length && Math.abs(height / count - editorLine) > 0.05) {
             editorLine = height / count;
-            requestLayout();
+            LEARNT.set(editorLine);
         }
     }
 
@@ -219,7 +235,7 @@ public final class CodeSlot extends StackPane {
         for (int each : rows) {
             count += each;
         }
-        double height = Math.ceil(count * line) + 2 * PAD + SLACK;
+        double height = Math.ceil(count * line + leading) + 2 * PAD + SLACK;
         if (!getChildren().isEmpty() && getChildren().get(0) instanceof TextFlow flow && lineHeight > 0) {
             flow.setLineSpacing(Math.max(0, line - lineHeight));
         }
@@ -237,12 +253,21 @@ public final class CodeSlot extends StackPane {
         int[] each = new int[lines.length];
         double room = getWidth() - 2 * SIDE;
         Arrays.fill(each, 1);
+        leading = 0;
         for (int i = 0; i < lines.length && letter > 0 && room > 40; i++) {
             if (lines[i].length() * letter > room - 1) {
-                Text probe = new Text(lines[i]);
-                probe.setFont(face);
-                probe.setWrappingWidth(room);
-                each[i] = Math.max(1, (int) Math.round(probe.getLayoutBounds().getHeight() / lineHeight));
+                // In the same pieces as it is shown in: a line may turn over between them where it would not within one.
+                TextFlow probe = new TextFlow();
+                probe.setLineSpacing(BETWEEN);
+                int at = 0;
+                for (StyleSpan<Collection<String>> span : Colouring.of(lines[i], List.of(), -1, "")) {
+                    Text part = new Text(lines[i].substring(at, at + span.getLength()));
+                    part.setFont(face);
+                    probe.getChildren().add(part);
+                    at += span.getLength();
+                }
+                each[i] = Math.max(1, (int) Math.round(probe.prefHeight(room) / (lineHeight + BETWEEN)));
+                leading += (each[i] - 1) * BETWEEN;
             }
         }
         return each;

@@ -28,6 +28,7 @@ public final class DialControl extends VBox {
     private final ComboBox<String> choice = new ComboBox<>();
     private final CheckBox box = new CheckBox();
     private final Label exact = new Label();
+    private final Label name = new Label();
     private Dial dial;
     private Writing writing;
     private boolean quiet;
@@ -57,6 +58,11 @@ public final class DialControl extends VBox {
         slider.setManaged(false);
     }
 
+    /** The dial's name, by which a hand can take it away. */
+    public Label handle() {
+        return name;
+    }
+
     public Dial dial() {
         return dial;
     }
@@ -67,7 +73,8 @@ public final class DialControl extends VBox {
     }
 
     private void build() {
-        Label name = new Label(dial.name());
+        name.setText(dial.name());
+        name.setId("handle-" + dial.name());
         name.getStyleClass().add("dial-name");
         String spoken = spoken();
         if (dial instanceof Dial.Switch) {

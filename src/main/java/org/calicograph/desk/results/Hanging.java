@@ -3,10 +3,13 @@ package org.calicograph.desk.results;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.function.Predicate;
 import javafx.geometry.Insets;
+import javafx.geometry.Point2D;
 import javafx.scene.Node;
 import org.calicograph.drawing.Exhibit;
 import org.calicograph.geometry.Box;
+import org.calicograph.geometry.Point;
 
 /**
  * The pictures of one passage as they hang on the wall: side by side so that they are as large as the room lets
@@ -57,6 +60,43 @@ public final class Hanging extends ExhibitPane {
 
     private List<Framed> frames() {
         return getChildren().stream().filter(n -> n instanceof Framed).map(n -> (Framed) n).toList();
+    }
+
+    /**
+     * A part of what hangs.
+     *
+     * @param picture which of the pictures, from 0
+     * @param place   a point of it, in inches of the picture
+     */
+    public record Under(int picture, Point place, String title) { }
+
+    /** What lies under a point of the scene. */
+    public Optional<Under> under(double sceneX, double sceneY) {
+        List<Framed> all = frames();
+        for (int i = 0; i < all.size(); i++) {
+            PictureView view = all.get(i).view();
+            Point2D at = view.sceneToLocal(sceneX, sceneY);
+            if (all.get(i).isVisible() && view.contains(at)) {
+                int picture = i;
+                Point place = view.inches(at.getX(), at.getY());
+                return PartFinder.titleAt(view.picture(), place).map(title -> new Under(picture, place, title));
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** The first part with such a title. */
+    public Optional<Under> first(Predicate<String> wanted) {
+        List<Framed> all = frames();
+        for (int i = 0; i < all.size(); i++) {
+            int picture = i;
+            Optional<Under> found = PartFinder.within(all.get(i).view().picture(), wanted)
+                    .flatMap(p -> PartFinder.titleAt(all.get(picture).view().picture(), p).map(title -> new Under(picture, p, title)));
+            if (found.isPresent()) {
+                return found;
+            }
+        }
+        return Optional.empty();
     }
 
     /** The picture that rulers can be laid along: the only one, or the one that hangs alone. */

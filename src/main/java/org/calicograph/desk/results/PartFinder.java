@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 import org.calicograph.drawing.Paint;
 import org.calicograph.drawing.Picture;
 import org.calicograph.drawing.Surface;
@@ -14,10 +15,11 @@ import org.calicograph.geometry.Point;
 import org.calicograph.geometry.Transform;
 
 /** Says which labelled part of a picture lies under a point. */
-final class PartFinder implements Surface {
+public final class PartFinder implements Surface {
 
     /** How far a polygon may stray from a curve, in inches. */
     private static final double ACCURACY = 0.02;
+    private static final int FINE = 8;
 
     /** A filled shape of a labelled part: its bounds, and its outlines as polygons. */
     private record Area(Picture.Label label, double left, double top, double right, double bottom, List<double[]> rings) { }
@@ -31,6 +33,30 @@ final class PartFinder implements Surface {
         PartFinder finder = new PartFinder();
         Walk.over(picture, Transform.IDENTITY, finder);
         return finder;
+    }
+
+    /** The title of the topmost part of a picture at a point in inches. */
+    public static Optional<String> titleAt(Picture picture, Point p) {
+        return of(picture).at(p).map(Picture.Label::title);
+    }
+
+    /** A point well inside the first part whose title is wanted, and not beneath another. */
+    static Optional<Point> within(Picture picture, Predicate<String> wanted) {
+        PartFinder finder = of(picture);
+        for (Area area : finder.areas) {
+            if (wanted.test(area.label.title())) {
+                for (int i = 1; i < FINE * FINE; i++) {
+                    // From the middle of a grid that grows finer in no order that a shape could avoid.
+                    double u = (i * 0.6180339887498949) % 1;
+                    double v = (i * 0.7548776662466927) % 1;
+                    Point p = new Point(area.left + u * (area.right - area.left), area.top + v * (area.bottom - area.top));
+                    if (finder.at(p).filter(area.label::equals).isPresent()) {
+                        return Optional.of(p);
+                    }
+                }
+            }
+        }
+        return Optional.empty();
     }
 
     /** The label of the topmost part at a point in inches. */

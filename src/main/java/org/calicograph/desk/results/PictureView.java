@@ -17,12 +17,12 @@ import javafx.scene.input.KeyEvent;
 import javafx.scene.input.MouseEvent;
 import javafx.scene.input.ScrollEvent;
 import javafx.scene.layout.Region;
-import javafx.scene.paint.Color;
 import javafx.util.Duration;
 import org.calicograph.drawing.Picture;
 import org.calicograph.drawing.View;
 import org.calicograph.colour.Colour;
 import org.calicograph.geometry.Box;
+import org.calicograph.geometry.Point;
 import org.calicograph.session.Sketch;
 import org.calicograph.wire.PixelFrame;
 
@@ -198,18 +198,9 @@ public final class PictureView extends Region {
         double density = density();
         int w = (int) Math.round(across() * density);
         int h = (int) Math.round(down() * density);
-        Colour ground = ground();
+        Colour ground = Ground.of(this, PAPER);
         Colour paper = ground.value() > 50 ? PAPER : DIM_PAPER;
         return w < 2 || h < 2 ? Optional.empty() : Optional.of(new PixelFrame(cell, part, w, h, density, chosen, ground, paper));
-    }
-
-    /** The colour that the style sheet gives the frame: that of paper by day, a dark one by night. */
-    private Colour ground() {
-        if (getBackground() != null && !getBackground().getFills().isEmpty() && getBackground().getFills().get(0).getFill() instanceof Color fill) {
-            return Colour.packed(((int) Math.round(fill.getRed() * 255) << 16) | ((int) Math.round(fill.getGreen() * 255) << 8)
-                    | (int) Math.round(fill.getBlue() * 255));
-        }
-        return PAPER;
     }
 
     private double across() {
@@ -356,6 +347,11 @@ public final class PictureView extends Region {
         if (!sketched && measure.isEmpty()) {
             onPoint.accept(part(event).orElse(""));
         }
+    }
+
+    /** What lies under a point of this region, in inches of the picture. */
+    Point inches(double x, double y) {
+        return view().toInches(x - EDGE, y - EDGE);
     }
 
     private Optional<String> part(MouseEvent event) {

@@ -16,6 +16,7 @@ import javafx.scene.control.Spinner;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
+import javafx.scene.input.MouseDragEvent;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.GridPane;
@@ -23,6 +24,7 @@ import javafx.scene.layout.VBox;
 import javafx.util.StringConverter;
 import org.calicograph.desk.dials.Writing;
 import org.calicograph.desk.prose.Prose;
+import org.calicograph.desk.results.Carried;
 import org.calicograph.desk.opened.Variations;
 import org.calicograph.wire.Dial;
 
@@ -47,6 +49,8 @@ public final class SheetPage extends BorderPane {
     private Optional<SheetDrawing> drawing = Optional.empty();
     private List<Tile> shown = List.of();
     private int wide = 1;
+    /** The dial that was pulled first; empty for none. */
+    private String pulled = "";
 
     public SheetPage(SheetRequests hand) {
         this.hand = hand;
@@ -96,6 +100,12 @@ public final class SheetPage extends BorderPane {
         scroll.viewportBoundsProperty().addListener((all, before, now) -> fit());
         setTop(head);
         setCenter(scroll);
+        scroll.addEventFilter(MouseDragEvent.MOUSE_DRAG_RELEASED, e -> Carried.DIAL.inHand().ifPresent(this::pull));
+        if (!dials.isEmpty()) {
+            FlowPane tray = handles(dials);
+            tray.getStyleClass().add("tray");
+            setBottom(tray);
+        }
         addEventHandler(KeyEvent.KEY_PRESSED, e -> {
             if (e.getCode() == KeyCode.ESCAPE) {
                 leave();
@@ -108,6 +118,37 @@ public final class SheetPage extends BorderPane {
                 : "Choose a dial, and how many values of it to see. Pressing a picture takes its values into the book."));
         draw.setDisable(dials.isEmpty() || cell.getItems().isEmpty());
         showKept();
+    }
+
+    /** The dials as they stand beneath the wall: each can be pulled up, by hand or by a key. */
+    private FlowPane handles(List<String> dials) {
+        FlowPane row = new FlowPane(8, 6, new Label("Pull up:"));
+        row.setAlignment(Pos.CENTER_LEFT);
+        row.getStyleClass().add("tray-dials");
+        for (String dial : dials) {
+            Button handle = new Button(dial);
+            handle.setId("pull-" + dial);
+            handle.getStyleClass().add("handle");
+            handle.setAccessibleText("Lay the pictures over " + dial);
+            handle.setOnAction(e -> pull(dial));
+            Carried.DIAL.from(handle, () -> Optional.of(dial));
+            row.getChildren().add(handle);
+        }
+        return row;
+    }
+
+    /** A dial pulled onto the wall lays five pictures across; a second lays them down, and a third takes its place. */
+    public void pull(String dial) {
+        boolean second = !pulled.isEmpty() && !pulled.equals(dial);
+        if (second) {
+            down.setValue(dial);
+        } else {
+            pulled = dial;
+            across.setValue(dial);
+            down.setValue(NONE);
+            columns.getValueFactory().setValue(5);
+        }
+        draw();
     }
 
     private void describe() {

@@ -18,7 +18,7 @@ public interface SheetRequests {
 
     List<Dial> dials();
 
-    /** Cells that show a picture now, the chosen one first. */
+    /** Cells that show a picture now, the one that hangs first. */
     List<String> cellsWithPictures();
 
     /** What the picture of a cell is called on the screen: the number of its pin. */

@@ -38,7 +38,7 @@ final class Tile extends Button {
         frame.setPrefSize(side, side);
         frame.setMaxSize(side, side);
         name.setMaxWidth(side);
-        setPrefHeight(side + 48);
+        setPrefHeight(side + 64);
         frame.getChildren().forEach(n -> {
             if (n instanceof PictureView view) {
                 view.setPrefSize(side, side);

@@ -27,6 +27,7 @@ import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import org.calicograph.desk.code.CodeSlot;
 import org.calicograph.desk.prose.Prose;
+import org.calicograph.desk.results.Carried;
 import org.calicograph.desk.results.PictureView;
 import org.calicograph.notebook.WholeFile;
 import org.calicograph.wire.Catalogue;
@@ -134,6 +135,7 @@ public final class ShelfPage extends BorderPane {
             put.getStyleClass().add("quiet-button");
             put.setAccessibleText("Put " + call + " into the book");
             put.setOnAction(e -> opened.put(call));
+            Carried.CALL.from(put, () -> Optional.of(call));
             calls.getChildren().add(put);
         }
         if (!calls.getChildren().isEmpty()) {
@@ -198,6 +200,7 @@ public final class ShelfPage extends BorderPane {
             row = new HBox(10, frame, words);
             row.setAlignment(Pos.CENTER_LEFT);
             setPrefWidth(0);
+            Carried.CALL.from(this, () -> Optional.ofNullable(getItem()).flatMap(e -> Routines.calls(e).stream().findFirst()));
         }
 
         @Override

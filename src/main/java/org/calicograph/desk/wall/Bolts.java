@@ -1,17 +1,27 @@
 package org.calicograph.desk.wall;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.function.BiConsumer;
 import javafx.css.PseudoClass;
 import javafx.geometry.Pos;
+import javafx.geometry.Side;
+import javafx.scene.AccessibleRole;
+import javafx.scene.Node;
+import javafx.scene.control.ContextMenu;
 import javafx.scene.control.Label;
+import javafx.scene.control.MenuItem;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.Tooltip;
+import javafx.scene.input.KeyCode;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
 import javafx.scene.paint.Color;
 import javafx.scene.shape.Rectangle;
 import org.calicograph.colour.Colour;
+import org.calicograph.desk.results.Carried;
 import org.calicograph.drawing.Picture;
 
 /** The bolts at the wall's edge: a swatch for each cloth of what hangs, its name, its share and its patches. */
@@ -22,9 +32,13 @@ final class Bolts extends ScrollPane {
 
     private final VBox list = new VBox(6);
 
+    private final BiConsumer<String, String> dye;
+    private ContextMenu menu = new ContextMenu();
     private double area;
 
-    Bolts() {
+    /** @param dye told of a cloth of what hangs, and of the one that is to take its place */
+    Bolts(BiConsumer<String, String> dye) {
+        this.dye = dye;
         getStyleClass().add("bolts");
         list.getStyleClass().add("bolts-list");
         setId("bolts");
@@ -33,13 +47,23 @@ final class Bolts extends ScrollPane {
         setHbarPolicy(ScrollBarPolicy.NEVER);
         setFocusTraversable(false);
         setAccessibleText("The cloths of what hangs on the wall");
-        show(List.of());
+        show(List.of(), Map.of());
     }
 
-    void show(List<Picture> pictures) {
+    /** @param named the cloths that the book names: those that don't hang stand behind the others */
+    void show(List<Picture> pictures, Map<String, Colour> named) {
         List<ClothShare> cloths = pictures.isEmpty() ? List.of() : ClothShare.in(Picture.group(pictures));
         area = cloths.stream().mapToDouble(ClothShare::area).sum();
-        list.getChildren().setAll(cloths.stream().map(Bolts::bolt).toList());
+        List<HBox> bolts = new ArrayList<>(cloths.stream().map(c -> bolt(c.cloth(), c.colour(), share(c), ", " + share(c) + " of what hangs, finished size, seams not counted")).toList());
+        if (!cloths.isEmpty()) {
+            named.forEach((name, colour) -> {
+                if (cloths.stream().noneMatch(c -> c.cloth().equals(name))) {
+                    bolts.add(bolt(name, colour, "not hung", ", in the book, but not in what hangs"));
+                }
+            });
+        }
+        cloths.forEach(c -> bolts.stream().filter(b -> c.cloth().equals(b.getUserData())).forEach(b -> changes(b, c.cloth())));
+        list.getChildren().setAll(bolts);
         setVisible(!cloths.isEmpty());
         setManaged(!cloths.isEmpty());
     }
@@ -49,33 +73,59 @@ final class Bolts extends ScrollPane {
         return area;
     }
 
-    private static HBox bolt(ClothShare cloth) {
-        Rectangle swatch = new Rectangle(SIDE, SIDE, colour(cloth.colour()));
+    private static HBox bolt(String cloth, Colour colour, String about, String spoken) {
+        Rectangle swatch = new Rectangle(SIDE, SIDE, Color.web(colour.hex()));
         swatch.getStyleClass().add("swatch");
-        Label name = new Label(cloth.cloth());
+        Label name = new Label(cloth);
         name.getStyleClass().add("bolt-name");
-        Label share = new Label(share(cloth));
+        Label share = new Label(about);
         share.getStyleClass().add("bolt-share");
         VBox words = new VBox(name, share);
         words.setMinWidth(0);
         HBox bolt = new HBox(8, swatch, words);
         bolt.setAlignment(Pos.CENTER_LEFT);
         bolt.getStyleClass().add("bolt");
-        bolt.setUserData(cloth.cloth());
+        bolt.setUserData(cloth);
         bolt.setFocusTraversable(true);
-        String spoken = cloth.cloth() + ", " + share(cloth) + " of what hangs, finished size, seams not counted";
-        bolt.setAccessibleText(spoken);
-        Tooltip.install(bolt, new Tooltip(spoken));
+        bolt.setAccessibleRole(AccessibleRole.LIST_ITEM);
+        bolt.setAccessibleText(cloth + spoken);
+        Tooltip.install(bolt, new Tooltip(cloth + spoken + ". Drag it onto a patch"));
+        Carried.CLOTH.from(bolt, () -> Optional.of(cloth));
         return bolt;
+    }
+
+    /** By keys or a right click: another cloth in this one's place. */
+    private void changes(HBox bolt, String cloth) {
+        bolt.setAccessibleHelp("Enter lists the cloths that can take its place");
+        bolt.setOnContextMenuRequested(e -> {
+            offer(bolt, cloth);
+            e.consume();
+        });
+        bolt.setOnKeyPressed(e -> {
+            if (e.getCode() == KeyCode.ENTER || e.getCode() == KeyCode.SPACE) {
+                offer(bolt, cloth);
+                e.consume();
+            }
+        });
+    }
+
+    private void offer(HBox bolt, String cloth) {
+        menu.hide();
+        menu = new ContextMenu();
+        for (Node other : list.getChildren()) {
+            if (other.getUserData() instanceof String name && !name.equals(cloth)) {
+                MenuItem item = new MenuItem(name + " in place of " + cloth);
+                item.setMnemonicParsing(false);
+                item.setOnAction(e -> dye.accept(cloth, name));
+                menu.getItems().add(item);
+            }
+        }
+        menu.show(bolt, Side.LEFT, 0, 0);
     }
 
     private static String share(ClothShare cloth) {
         long percent = Math.round(cloth.share() * 100);
         return (percent == 0 ? "under 1" : Long.toString(percent)) + " %, " + cloth.patches() + (cloth.patches() == 1 ? " patch" : " patches");
-    }
-
-    private static Color colour(Colour colour) {
-        return Color.web(colour.hex());
     }
 
     /** Rings the bolt of this cloth; none for no name. */

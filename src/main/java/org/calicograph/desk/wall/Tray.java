@@ -8,10 +8,12 @@ import java.util.function.BiConsumer;
 import java.util.function.Supplier;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
+import javafx.scene.control.Tooltip;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.Node;
 import org.calicograph.desk.dials.DialControl;
 import org.calicograph.desk.dials.Writing;
+import org.calicograph.desk.results.Carried;
 import org.calicograph.measure.Length;
 import org.calicograph.wire.Dial;
 
@@ -79,6 +81,8 @@ final class Tray extends ScrollPane {
         there.ifPresent(c -> c.show(dial, writing));
         return there.orElseGet(() -> {
             DialControl made = new DialControl(dial, writing, turn);
+            made.handle().setTooltip(new Tooltip("Drag it onto the wall to lay out what hangs over " + dial.name()));
+            Carried.DIAL.from(made.handle(), () -> Optional.of(dial.name()));
             return made;
         });
     }

@@ -56,7 +56,8 @@ public final class Wall extends BorderPane {
     private final Label number = new Label();
     private final Rail rail;
     private final Tray tray;
-    private final Bolts bolts = new Bolts();
+    private final Landing landing;
+    private final Bolts bolts;
     /** How long a dial has to rest until the chalk is rubbed out. */
     private final PauseTransition rest = new PauseTransition(Duration.millis(700));
     private List<String> order = List.of();
@@ -72,6 +73,8 @@ public final class Wall extends BorderPane {
     public Wall(WallRequests asks) {
         this.asks = asks;
         this.rail = new Rail(this::chooseByHand);
+        this.landing = new Landing(board, this::hanging, asks);
+        this.bolts = new Bolts(landing::dye);
         this.tray = new Tray(asks::lengths, this::turn);
         rest.setOnFinished(e -> rub());
         getStyleClass().add("wall");
@@ -308,7 +311,7 @@ public final class Wall extends BorderPane {
         if (piece.isEmpty()) {
             nail.setVisible(true);
             board.getChildren().setAll(nail);
-            bolts.show(List.of());
+            bolts.show(List.of(), Map.of());
             return;
         }
         Hanging hanging = piece.get().hanging;
@@ -328,7 +331,7 @@ public final class Wall extends BorderPane {
             }
         });
         // Several pictures of one passage show the same cloths again and again.
-        bolts.show(pictures.size() == 1 ? pictures : List.of());
+        bolts.show(pictures.size() == 1 ? pictures : List.of(), asks.cloths());
         measure();
     }
 
