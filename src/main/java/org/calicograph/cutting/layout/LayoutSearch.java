@@ -7,7 +7,8 @@ import java.util.stream.IntStream;
 import org.calicograph.measure.Length;
 
 /**
- * Finds a short layout: rows first, then a search among slicing trees.
+ * Finds a short layout: rows first, then blank after blank from the offcut that it fits best, in many orders, then a search among slicing
+ * trees.
  *
  * @param moves  moves of one search; 0 takes the rows as they are
  * @param starts searches begun, run side by side
@@ -25,6 +26,12 @@ public record LayoutSearch(long moves, int starts) {
     private static final int MOST = 160;
     /** With more lots than this each move costs more, and there are the fewer of them. */
     private static final int FEW = 64;
+
+    /** Fewer kinds than this are left to the trees, which find the best of them. */
+    private static final int SOME = 12;
+    /** Offcuts looked at for each move, where blanks are laid by greed in one order after another. */
+    private static final long STEPS = 400;
+    private static final long MOST_STEPS = 600_000_000;
 
     /** Points of curves for each move of a search that is one of two: with them a thorough one keeps to a few seconds. */
     private static final long WORK = 120;
@@ -78,6 +85,11 @@ public record LayoutSearch(long moves, int starts) {
             }
             if (unlike && shortest(found).along().compareTo(goal) > 0) {
                 found.addAll(searched(width, Kind.singles(blanks), work, goal));
+            }
+            // Last, since of equally short layouts the first is taken, and those of lots are cut in fewer steps.
+            boolean many = SlicingTree.lots(kinds) > MOST || 3 * kinds.size() > blanks.size() && kinds.size() > SOME;
+            if (many && blanks.size() <= Offcuts.MOST && shortest(found).along().compareTo(goal) > 0) {
+                found.add(Offcuts.lay(width, blanks, Math.min(MOST_STEPS, moves * STEPS), 1, goal));
             }
         }
         return found;
