@@ -1,7 +1,10 @@
 package org.calicograph.book;
 
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Set;
 import org.calicograph.book.page.PageFlow;
 import org.calicograph.costing.Estimate;
 import org.calicograph.costing.Rates;
@@ -24,12 +27,21 @@ import org.calicograph.quilting.Batting;
  *
  * @param paper   every page's size
  * @param batting what goes in the middle; it says how far apart the quilting may lie
+ * @param parts   what is printed, one part or more
  */
-public record Booklet(Quilt quilt, CuttingRules rules, Paper paper, Batting batting) implements Drawable {
+public record Booklet(Quilt quilt, CuttingRules rules, Paper paper, Batting batting, Set<Part> parts) implements Drawable {
+
+    /** @throws IllegalArgumentException if there is no part */
+    public Booklet {
+        if (parts.isEmpty()) {
+            throw new IllegalArgumentException("the booklet of '" + quilt.title() + "' has no part; name one, such as Part.TEMPLATES");
+        }
+        parts = Collections.unmodifiableSet(EnumSet.copyOf(parts));
+    }
 
     /** On A4, with inch rules and a batting of unknown make. */
     public static Booklet of(Quilt quilt) {
-        return new Booklet(quilt, CuttingRules.usual(), Paper.A4, Batting.UNKNOWN);
+        return new Booklet(quilt, CuttingRules.usual(), Paper.A4, Batting.UNKNOWN, EnumSet.allOf(Part.class));
     }
 
     /** A booklet of a piece of work, by the usual rules. */
@@ -58,40 +70,78 @@ public record Booklet(Quilt quilt, CuttingRules rules, Paper paper, Batting batt
 
     /** The same on other paper. */
     public Booklet on(Paper other) {
-        return new Booklet(quilt, rules, other, batting);
+        return new Booklet(quilt, rules, other, batting, parts);
     }
 
     /** The same by other cutting rules. */
     public Booklet with(CuttingRules other) {
-        return new Booklet(quilt, other, paper, batting);
+        return new Booklet(quilt, other, paper, batting, parts);
     }
 
     /** The same on another batting. */
     public Booklet with(Batting other) {
-        return new Booklet(quilt, rules, paper, other);
+        return new Booklet(quilt, rules, paper, other, parts);
     }
 
-    /** Every page, each exactly as large as the paper: cover, what it takes, cutting, sewing, finishing, and templates at full size last. */
+    /** These parts of it alone, in the booklet's order. */
+    public Booklet only(Part... wanted) {
+        return new Booklet(quilt, rules, paper, batting, wanted.length == 0 ? Set.of() : EnumSet.copyOf(List.of(wanted)));
+    }
+
+    /**
+     * Every page, each exactly as large as the paper: cover, what it takes, cutting, sewing, finishing, and templates at full size last.
+     *
+     * @throws IllegalArgumentException if the only parts asked for are templates, and the quilt needs none
+     */
     public List<Picture> pages() {
         Cutting cutting = Cutting.of(quilt).by(rules);
         SewingPlan plan = SewingPlan.of(quilt.title(), quilt.top(), rules);
+        List<Picture> pages = new ArrayList<>();
+        if (!parts.equals(EnumSet.of(Part.TEMPLATES))) {
+            pages.addAll(set(cutting, plan));
+            pages.set(0, pages.get(0).labelled(Picture.Label.CHAPTER, quilt.title()));
+        }
+        if (parts.contains(Part.TEMPLATES)) {
+            addTemplates(cutting, plan, pages);
+        }
+        if (pages.isEmpty()) {
+            throw new IllegalArgumentException("'" + quilt.title() + "' is cut by ruler alone and needs no templates; ask for another part");
+        }
+        return List.copyOf(pages);
+    }
+
+    private List<Picture> set(Cutting cutting, SewingPlan plan) {
         Finishing finishing = Finishing.of(quilt, rules);
         PageFlow flow = new PageFlow(paper, quilt.title());
-        new Cover(this, plan, Difficulty.of(quilt.top(), plan, rules)).set(flow);
-        flow.turnPage();
-        Glance glance = new Glance(this, cutting, plan, finishing);
-        glance.set(flow);
-        glance.setColouring(flow);
-        CuttingPages cuts = new CuttingPages(this, cutting);
-        cuts.setBefore(flow);
-        cuts.set(flow);
-        new SewingPages(plan, rules).set(flow);
-        FinishingPages end = new FinishingPages(this, finishing);
-        end.set(flow);
-        end.setEstimate(flow, Estimate.of(quilt, cutting, Rates.USUAL));
-        new TeacherPage(this, cutting, plan).set(flow);
-        List<Picture> pages = new ArrayList<>(flow.pages());
-        pages.set(0, pages.get(0).labelled(Picture.Label.CHAPTER, quilt.title()));
+        if (parts.contains(Part.COVER)) {
+            new Cover(this, plan, Difficulty.of(quilt.top(), plan, rules)).set(flow);
+            flow.turnPage();
+        }
+        if (parts.contains(Part.MATERIALS)) {
+            Glance glance = new Glance(this, cutting, plan, finishing);
+            glance.set(flow);
+            glance.setColouring(flow);
+        }
+        if (parts.contains(Part.CUTTING)) {
+            CuttingPages cuts = new CuttingPages(this, cutting);
+            cuts.setBefore(flow);
+            cuts.set(flow);
+        }
+        if (parts.contains(Part.SEWING)) {
+            new SewingPages(plan, rules).set(flow);
+        }
+        if (parts.contains(Part.FINISHING)) {
+            FinishingPages end = new FinishingPages(this, finishing);
+            end.set(flow);
+            end.setEstimate(flow, Estimate.of(quilt, cutting, Rates.USUAL));
+        }
+        if (parts.contains(Part.MEASURES)) {
+            new TeacherPage(this, cutting, plan).set(flow);
+        }
+        return flow.pages();
+    }
+
+    private void addTemplates(Cutting cutting, SewingPlan plan, List<Picture> pages) {
         int before = pages.size();
         Templates.of(quilt.title(), cutting.fabrics().stream().flatMap(f -> f.pieces().stream()).toList(), rules).on(paper).pages()
                 .forEach(p -> pages.add(p.over(PageFlow.sheet(paper))));
@@ -103,7 +153,6 @@ public record Booklet(Quilt quilt, CuttingRules rules, Paper paper, Batting batt
             Tiling.on(paper).pages("Placement: " + laid.laying().applique().name(), placement, placement.bounds())
                     .forEach(p -> pages.add(p.over(PageFlow.sheet(paper))));
         }
-        return List.copyOf(pages);
     }
 
     /** The booklet as a PDF; the same quilt gives the same bytes. */

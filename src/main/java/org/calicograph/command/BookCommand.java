@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import org.calicograph.book.Part;
 import org.calicograph.command.output.OutputFiles;
 import org.calicograph.command.output.OutputPlace;
 import org.calicograph.command.output.Refusal;
@@ -27,7 +28,6 @@ import picocli.CommandLine.Option;
         footer = {"", "Example:", "  calicograph book notebooks/ropewalk-workroom.json --out ropewalk.pdf --paper A4", ""})
 final class BookCommand extends NotebookCommand {
 
-
     @Option(names = "--out", required = true, paramLabel = "FILE", description = "The booklet's file; - for standard output.")
     private Path out;
 
@@ -39,6 +39,18 @@ final class BookCommand extends NotebookCommand {
 
     @Option(names = "--quilt", paramLabel = "NAME", description = "The name of the quilt, the draft, or the pages in the notebook; the last quilt and draft if not given.")
     private String quilt;
+
+    @Option(names = "--parts", paramLabel = "PART", split = ",", description = {"Only these parts of the booklet, with commas between them: cover, materials, cutting,",
+        "sewing, finishing, measures, templates."})
+    private List<String> parts = List.of();
+
+    private List<Part> chosen() {
+        try {
+            return parts.stream().map(Part::of).toList();
+        } catch (IllegalArgumentException e) {
+            throw new Refusal(Refusal.FILE, e.getMessage());
+        }
+    }
 
     private Paper sheet() {
         return switch (paper.toUpperCase(Locale.ROOT)) {
@@ -52,6 +64,7 @@ final class BookCommand extends NotebookCommand {
     @Override
     void requireOptions() {
         sheet();
+        chosen();
         OutputPlace.require(out, notebook(), "%PDF");
     }
 
@@ -69,18 +82,19 @@ final class BookCommand extends NotebookCommand {
     private List<Picture> pages(Drawing drawing, Paper sheet) {
         List<String> names = quilt == null ? BookletCell.names(drawing.notebook()) : List.of(quilt);
         List<Picture> pages = new ArrayList<>(pages(drawing, sheet, names, "Booklet"));
-        if (quilt == null || pages.isEmpty()) {
+        if (parts.isEmpty() && (quilt == null || pages.isEmpty())) {
             pages.addAll(pages(drawing, sheet, names, "Handout"));
         }
-        if (pages.isEmpty() && quilt != null) {
+        if (parts.isEmpty() && pages.isEmpty() && quilt != null) {
             pages.addAll(pages(drawing, sheet, names, "Sheaf"));
         }
         if (!pages.isEmpty()) {
             return pages;
         }
         String why = "no cell names a quilt or a draft; write 'var quilt = …' in one";
-        if (quilt != null && made(drawing, sheet, quilt, "Booklet") instanceof CellState.Failed failed) {
-            why = "'" + quilt + "': " + failed.failure().message();
+        String asked = quilt != null ? quilt : names.isEmpty() || parts.isEmpty() ? null : names.get(names.size() - 1);
+        if (asked != null && made(drawing, sheet, asked, "Booklet") instanceof CellState.Failed failed) {
+            why = "'" + asked + "': " + failed.failure().message();
         }
         throw new Refusal(Refusal.CELL, notebook() + ": no booklet can be made: " + why);
     }
@@ -99,14 +113,17 @@ final class BookCommand extends NotebookCommand {
                         + "' could not be drawn, and may be the one that is meant; mend its cell, or name another with --quilt");
             }
             if (state instanceof CellState.Done done && done.exhibit() instanceof Exhibit.Several several) {
-                taken.add((kind.equals("Handout") ? "the handout of '" : kind.equals("Sheaf") ? "the pages of '" : "the booklet of '") + name + "'");
+                taken.add((!parts.isEmpty() ? String.join(", ", parts) + " of '" : kind.equals("Handout") ? "the handout of '" : kind.equals("Sheaf") ? "the pages of '" : "the booklet of '") + name + "'");
                 return several.parts().stream().filter(Exhibit.Drawn.class::isInstance).map(p -> ((Exhibit.Drawn) p).picture()).toList();
             }
         }
         return List.of();
     }
 
-    private static CellState made(Drawing drawing, Paper sheet, String name, String kind) {
+    private CellState made(Drawing drawing, Paper sheet, String name, String kind) {
+        if (kind.equals("Booklet") && !parts.isEmpty()) {
+            return drawing.alsoDraw(BookletCell.ofParts(name, sheet, chosen().stream().map(Part::name).toList()));
+        }
         return drawing.alsoDraw(BookletCell.of(kind, name, sheet));
     }
 }

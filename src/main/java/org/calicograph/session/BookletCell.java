@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import org.calicograph.drawing.Paper;
 import org.calicograph.notebook.Cell;
 import org.calicograph.notebook.Notebook;
@@ -18,6 +19,16 @@ public final class BookletCell {
     private static final Pattern NAMED = Pattern.compile("\\b(?:Quilt|Patchwork|Assembly|Booklet|Draft|Handout|var)\\s+([A-Za-z_]\\w*)\\s*=");
 
     private BookletCell() { }
+
+    /**
+     * Some parts of a booklet alone.
+     *
+     * @param parts by the names of their constants, one or more
+     */
+    public static CellSource ofParts(String name, Paper paper, List<String> parts) {
+        String only = parts.stream().map(p -> "org.calicograph.book.Part." + p).collect(Collectors.joining(", "));
+        return new CellSource(ID, "org.calicograph.book.Booklet.ofAny(" + name + ").on(org.calicograph.drawing.Paper." + paper.name().toUpperCase(Locale.ROOT) + ").only(" + only + ")");
+    }
 
     /** @param kind {@code Booklet} or {@code Handout}, set on the paper; or {@code Sheaf}, which has its own */
     public static CellSource of(String kind, String name, Paper paper) {
