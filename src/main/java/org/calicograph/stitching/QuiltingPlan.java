@@ -188,6 +188,30 @@ public record QuiltingPlan(Patchwork top, List<Layer> layers, Batting batting, L
         return rings.isEmpty() ? this : with("added", thread, rings);
     }
 
+    /**
+     * Every line as plain points, for a machine's own software; docs/quilting.md says how they are written. A line is curved less than the
+     * accuracy between two points. Sewn in this order, each set is in the order of its route.
+     *
+     * @param accuracy how far a straight line between two points may lie off the line, above 0
+     */
+    public Table points(Length accuracy) {
+        if (!accuracy.isPositive()) {
+            throw new IllegalArgumentException("lines can't be given as points within " + accuracy + "; use an accuracy above 0, such as 1/64 in");
+        }
+        Table table = Table.of("Lines as points", "set", "run", "point", "x (in)", "y (in)");
+        for (Layer layer : layers) {
+            int run = 1;
+            for (Path path : layer.route().paths()) {
+                int n = 1;
+                for (Point p : path.flattened(accuracy.inInches())) {
+                    table = table.row(layer.name(), run, n++, String.format(java.util.Locale.ROOT, "%.4f", p.x()), String.format(java.util.Locale.ROOT, "%.4f", p.y()));
+                }
+                run++;
+            }
+        }
+        return table;
+    }
+
     /** Where each set of lines lies on the quilt. */
     public Picture placement() {
         return PlanPicture.placement(this);

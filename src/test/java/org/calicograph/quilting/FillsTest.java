@@ -112,6 +112,19 @@ class FillsTest {
     }
 
     @Test
+    void lines_as_points_follow_the_route_and_stay_on_the_lines() {
+        QuiltingPlan plan = QuiltingPlan.on(Block.plain(org.calicograph.fabric.Role.LIGHT.standIn(), Length.inches(12), Length.inches(12)))
+                .with("rings", Colour.BLACK, List.of(Path.circle(Point.of(6, 6), 2), Path.circle(Point.of(6, 6), 4)));
+        List<List<String>> rows = plan.points(Length.inches(1, 64)).rows().stream().map(r -> r.stream().map(e -> e.text()).toList()).toList();
+        assertThat(rows).hasSizeGreaterThan(40);
+        for (List<String> row : rows) {
+            double out = Math.hypot(Double.parseDouble(row.get(3)) - 6, Double.parseDouble(row.get(4)) - 6);
+            assertThat(Math.min(Math.abs(out - 2), Math.abs(out - 4))).isLessThan(1.0 / 64 + 1e-3);
+        }
+        assertThat(rows.stream().map(r -> r.get(1)).distinct()).hasSize(2);
+    }
+
+    @Test
     void a_sliver_in_the_middle_gets_no_round_of_its_own() {
         // 6 1/16 in high: the third round would be a loop 1/16 in high.
         Region bar = Region.rectangle(new Box(0, 0, 20, 6.0625));
