@@ -86,6 +86,8 @@ final class MenuActions {
         String menu = "Paper";
         add(menu, 1, "Booklet\u2026", "Shortcut+B", () -> window.printing().booklet());
         add(menu, 2, "This picture\u2026", "Shortcut+P", () -> window.printing().picture());
+        add(menu, 1, "Print the booklet\u2026", "Shortcut+Alt+B", () -> window.printing().printBooklet());
+        add(menu, 2, "Print this picture\u2026", "Shortcut+Alt+P", () -> window.printing().printPicture());
         add(menu, 2, "Copy this picture", "Shortcut+Shift+C", () -> window.printing().copy());
     }
 

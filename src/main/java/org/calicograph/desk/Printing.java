@@ -7,11 +7,17 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
+import java.util.function.Consumer;
 import javafx.application.Platform;
 import javafx.scene.image.Image;
 import javafx.scene.input.Clipboard;
 import javafx.scene.input.ClipboardContent;
+import org.calicograph.desk.press.PagePicture;
+import org.calicograph.desk.press.Press;
+import org.calicograph.desk.press.PreviewPage;
+import org.calicograph.desk.press.ToolkitPress;
 import org.calicograph.desk.results.PictureView;
+import org.calicograph.drawing.Paper;
 import org.calicograph.drawing.Picture;
 import org.calicograph.drawing.writing.PdfWriter;
 import org.calicograph.drawing.writing.PngWriter;
@@ -24,6 +30,7 @@ final class Printing {
 
     private final DeskWindow window;
     private final NoticeBar notices;
+    private Press press = new ToolkitPress();
 
     Printing(DeskWindow window, NoticeBar notices) {
         this.window = window;
@@ -89,15 +96,44 @@ final class Printing {
         }
     }
 
+    /** Another press, as in a room without printers. */
+    void press(Press other) {
+        press = other;
+    }
+
+    /** The picture that hangs, on one page, to a printer. */
+    void printPicture() {
+        hanging().ifPresent(picture -> {
+            PagePicture.Laid laid = PagePicture.inTheMiddle(picture, Paper.A4);
+            preview(List.of(laid.page()), Paper.A4, laid.scale() == 1 ? "At full size: an inch is an inch on the paper."
+                    : "Too large for the paper: drawn at " + Math.max(1, Math.round(laid.scale() * 100)) + " % of its size. Don't cut by it.");
+        });
+    }
+
+    /** The booklet, to a printer. */
+    void printBooklet() {
+        if (window.drawing().may()) {
+            made(made -> preview(made.pages(), made.paper(), "The booklet. Templates are at full size; measure the printed inch before you cut."));
+        }
+    }
+
+    private void preview(List<Picture> pages, Paper paper, String words) {
+        window.open().overWall(() -> new PreviewPage(pages, paper, words, press, window::back));
+    }
+
     void booklet(Path file) {
+        made(made -> write(file, () -> PdfWriter.write(made.pages(), made.paper().width(), made.paper().height())));
+    }
+
+    private void made(Consumer<BookletMaking.Made> then) {
         notices.say("paper", "The booklet is being made\u2026");
         BookletMaking.make(window.opened().notebook(), Worktable.sources(window.opened().notebook()), window.sessionOptions().alone())
                 .thenAccept(made -> Platform.runLater(() -> {
                     if (made.pages().isEmpty()) {
                         notices.say("paper", made.words());
                     } else {
-                        List<Picture> pages = made.pages();
-                        write(file, () -> PdfWriter.write(pages, made.paper().width(), made.paper().height()));
+                        notices.hush("paper");
+                        then.accept(made);
                     }
                 }));
     }

@@ -39,8 +39,23 @@ class DeskGesturesTest {
         return Evening.with(folder.resolve("own"), save("tide-table.json", Notebook.titled("Tide Table", cells)));
     }
 
+    /** Where it lies once it has come to rest: a tray is laid out anew as pictures come in. */
     private static Point2D middle(Evening evening, String selector) {
         evening.until(selector + " is there", () -> evening.scene().getRoot().lookup(selector) != null);
+        Point2D[] last = {Point2D.ZERO};
+        long[] since = {System.nanoTime()};
+        evening.until(selector + " lies still", () -> {
+            Point2D now = place(evening, selector);
+            if (!now.equals(last[0])) {
+                last[0] = now;
+                since[0] = System.nanoTime();
+            }
+            return System.nanoTime() - since[0] > 200_000_000L;
+        });
+        return last[0];
+    }
+
+    private static Point2D place(Evening evening, String selector) {
         return Evening.onFx(() -> {
             Node node = evening.scene().getRoot().lookup(selector);
             Bounds b = node.localToScreen(node.getBoundsInLocal());
