@@ -103,10 +103,44 @@ class DraftingLessonsTest {
                     .differences().stream().map(d -> d.figure() + d.isMadeHere()).toList())""").lines()).containsExactly("atrue", "P2false", "P7false");
     }
 
+    /** Euclid IV.15: the side of the hexagon is the radius of its circle. */
+    @Test
+    void the_hexagon_is_regular() throws Exception {
+        walk("the-hexagon.json", Map.of("corner", "120"));
+        List<String> corners = List.of("R", "P2", "P3", "L", "P5", "P6", "R");
+        for (int i = 0; i < 6; i++) {
+            assertThat(distance("hexagon", corners.get(i), corners.get(i + 1))).as(corners.get(i)).isCloseTo(2, within(1e-9));
+            assertThat(distance("hexagon", "O", corners.get(i))).as(corners.get(i)).isCloseTo(2, within(1e-9));
+        }
+        // The right swing opened to 1 7/8 in: its two marks inherit it, the left swing's are right.
+        assertThat(told("""
+                String.join("\\n", DraftReview.of(swings, sheet.circle("right", "R", inches("1 7/8")).circle("left", "L", "O")
+                    .crossing("P2", "right", "rim", "T").crossing("P3", "left", "rim", "T").crossing("P5", "left", "rim", "U").crossing("P6", "right", "rim", "U"))
+                    .differences().stream().map(d -> d.figure() + d.isMadeHere()).toList())""").lines()).containsExactly("righttrue", "P2false", "P6false");
+    }
+
+    /** Common practice: each line joins marks three eighths of a turn apart; the chord is twice the radius times the sine of 67 1/2 degrees. */
+    @Test
+    void the_star_has_eight_lines_alike() throws Exception {
+        walk("the-eight-pointed-star.json", Map.of("tip", "45"));
+        double radius = Math.hypot(2, 2 * (Math.sqrt(2) - 1));
+        for (int i = 0; i < 8; i++) {
+            assertThat(distance("star", "P" + (i + 1), "P" + ((i + 3) % 8 + 1))).as("line " + i).isCloseTo(2 * radius * Math.sin(Math.toRadians(67.5)), within(1e-9));
+        }
+        // Joined to the second mark on instead of the third: the ink itself is at fault.
+        assertThat(told("""
+                String.join("\\n", DraftReview.of(star, swings.ink("star", "P1", "P3", "P5", "P7", "P1"))
+                    .differences().stream().map(d -> d.figure() + d.isMadeHere()).toList())""").lines()).containsExactly("startrue");
+    }
+
     @Test
     void wrong_answers_are_told_with_the_hint() throws Exception {
         walk("the-square-and-its-grid.json", Map.of("corner", "inches(5 /* WRONG */)", "unit", "inches(2 /* WRONG */)"));
         gone.forEach(cells::forget);
         walk("the-octagon-in-a-square.json", Map.of("corner", "45 /* WRONG */"));
+        gone.forEach(cells::forget);
+        walk("the-hexagon.json", Map.of("corner", "60 /* WRONG */"));
+        gone.forEach(cells::forget);
+        walk("the-eight-pointed-star.json", Map.of("tip", "60 /* WRONG */"));
     }
 }
