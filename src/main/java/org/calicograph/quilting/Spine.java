@@ -9,12 +9,15 @@ import org.calicograph.geometry.Path;
 import org.calicograph.geometry.Point;
 import org.calicograph.geometry.Segment;
 import org.calicograph.measure.Angle;
+import org.calicograph.quilting.filling.Biarcs;
 
 /**
  * A smooth curve to grow a design along. What is drawn beside a level line, {@code x} along it and
  * {@code y} to its right, is bent to lie beside the curve.
  */
 public final class Spine {
+
+    private static final double ACCURACY = 1e-4;
 
     private final Path path;
     private final List<Segment> parts = new ArrayList<>();
@@ -23,7 +26,7 @@ public final class Spine {
 
     private Spine(Path path) {
         for (Segment s : path.segments()) {
-            parts.addAll(s instanceof Cubic c ? Offset.arcs(c, 0) : List.of(s));
+            parts.addAll(s instanceof Cubic c ? Biarcs.of(c, ACCURACY) : List.of(s));
         }
         double sum = 0;
         for (Segment s : parts) {

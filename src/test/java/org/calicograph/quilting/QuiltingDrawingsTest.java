@@ -46,6 +46,16 @@ class QuiltingDrawingsTest {
     }
 
     @Test
+    void cables_round_a_border_and_closed_at_their_ends() {
+        Box box = new Box(0, 0, 24, 20);
+        golden("cable-twist-border", Cable.of(2, Length.inches(2)).pitch(Length.inches(3)).inBorder(box, Length.inches(3)));
+        golden("cable-braid-border", Cable.of(3, Length.inches(2.2)).roped(Length.inches(0.3)).inBorder(box, Length.inches(3)));
+        Spine bow = Spine.along(Path.from(0, 4).curveTo(Point.of(5, -1), Point.of(10, 9), Point.of(15, 4)).open());
+        golden("cable-closed-ends", Cable.of(4, Length.inches(2.4)).roped(Length.inches(0.25)).along(bow));
+        golden("cable-twist-ends", Cable.of(2, Length.inches(1.5)).pitch(Length.inches(2.5)).roped(Length.inches(0.375)).along(bow));
+    }
+
+    @Test
     void the_route_the_density_and_the_sheet_for_marking() {
         Fabric foam = Fabric.of("foam", "#f3ecdd");
         QuiltingPlan plan = QuiltingPlan.on(Block.plain(foam, Length.inches(12), Length.inches(12)))
