@@ -23,7 +23,7 @@ import org.locationtech.jts.linearref.LengthIndexedLine;
 /** Cables, against what plaitwork promises: found with a geometry library of its own from the drawn lines alone. */
 class CableTest {
 
-    private static final int MANY = Integer.getInteger("cables", 40);
+    private static final int MANY = Integer.getInteger("cables", 16);
 
     private static Geometry drawn(List<Path> lines) {
         return Polygons.FACTORY.createMultiLineString(lines.stream().map(p -> Polygons.FACTORY.createLineString(Polygons.coordinates(p.flattened(1e-3))))
