@@ -13,6 +13,7 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import org.calicograph.desk.opened.Finder;
+import org.calicograph.desk.spoken.Name;
 
 /** Finds words across all passages: every place is marked, the keyboard goes from one to the next, and other words can be put there. */
 final class FindBar extends VBox {
@@ -29,7 +30,7 @@ final class FindBar extends VBox {
         getStyleClass().add("finding");
         words.setId("find");
         words.setPromptText("Find in the book");
-        words.setAccessibleText("Words to find in the book");
+        Name.of(words, "Words to find in the book");
         words.setPrefColumnCount(24);
         told.setId("found");
         told.setMinWidth(USE_PREF_SIZE);
@@ -37,7 +38,7 @@ final class FindBar extends VBox {
         addEventFilter(KeyEvent.KEY_PRESSED, this::key);
         others.setId("replace");
         others.setPromptText("What to write instead");
-        others.setAccessibleText("Words to put in their place");
+        Name.of(others, "Words to put in their place");
         others.setPrefColumnCount(24);
         HBox.setHgrow(words, Priority.ALWAYS);
         HBox.setHgrow(others, Priority.ALWAYS);

@@ -16,6 +16,7 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.text.Font;
 import javafx.scene.text.Text;
+import org.calicograph.desk.spoken.Name;
 
 /** The top band: the notebook's name, a sentence on what hangs, the needle, whether all is saved, and the menus. */
 final class Header extends HBox {
@@ -40,7 +41,7 @@ final class Header extends HBox {
         title.setId("title");
         title.getStyleClass().add("title");
         title.setPromptText("A name for the notebook");
-        title.setAccessibleText("Name of the notebook");
+        Name.of(title, "Name of the notebook");
         title.setMinWidth(120);
         title.fontProperty().addListener((all, before, now) -> widen());
         title.textProperty().addListener((all, before, now) -> {
@@ -89,6 +90,7 @@ final class Header extends HBox {
     private MenuButton menu(String name) {
         return menus.computeIfAbsent(name, n -> {
             MenuButton button = new MenuButton(n);
+            button.setAccessibleText(n);
             button.setId("menu-" + n.toLowerCase(java.util.Locale.ROOT));
             button.setMinWidth(USE_PREF_SIZE);
             getChildren().add(button);

@@ -12,6 +12,7 @@ import javafx.scene.input.KeyCode;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
+import org.calicograph.desk.spoken.Name;
 
 /** What the desk has to say, above the cells, each with what can be done about it. Nothing here blocks the work. */
 final class NoticeBar extends VBox {
@@ -56,7 +57,7 @@ final class NoticeBar extends VBox {
     void ask(String subject, String words, String suggested, String deed, Consumer<String> answer) {
         TextField field = new TextField(suggested);
         field.setId("answer-" + subject);
-        field.setAccessibleText(words);
+        Name.of(field, words);
         Map<String, Runnable> deeds = new LinkedHashMap<>();
         deeds.put(deed, () -> answer.accept(field.getText()));
         deeds.put("Leave it", () -> { });

@@ -5,10 +5,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import javafx.scene.AccessibleAttribute;
+import javafx.scene.AccessibleRole;
 import javafx.scene.Node;
 import javafx.scene.Parent;
-import javafx.scene.control.Labeled;
+import javafx.scene.control.TextInputControl;
 import javafx.scene.input.KeyCode;
+import org.calicograph.desk.code.CodeEditor;
 import org.calicograph.desk.opened.Variations;
 import org.calicograph.notebook.Cell;
 import org.calicograph.notebook.Notebook;
@@ -71,13 +74,74 @@ class DeskReachTest {
         if (!node.isVisible()) {
             return;
         }
-        boolean named = node.getAccessibleText() != null && !node.getAccessibleText().isBlank()
-                || node instanceof Labeled l && l.getText() != null && !l.getText().isBlank();
-        if (node.isFocusTraversable() && !named) {
-            nameless.add(node.getClass().getSimpleName() + " " + node.getStyleClass() + " #" + node.getId());
+        if (node.isFocusTraversable()) {
+            Told told = Told.of(node);
+            boolean content = told.role() == AccessibleRole.TEXT_FIELD || told.role() == AccessibleRole.TEXT_AREA || told.role() == AccessibleRole.COMBO_BOX
+                    || told.role() == AccessibleRole.SPINNER;
+            String shown = node instanceof TextInputControl field ? (field.getText().isEmpty() && field.getPromptText() != null ? field.getPromptText() : field.getText()) : node instanceof CodeEditor editor ? editor.getText() : told.text();
+            if (told.name().isBlank() || told.role() == AccessibleRole.PARENT && !node.getStyleClass().contains("lesson-page") || told.role() == AccessibleRole.NODE || content && !told.text().equals(shown)) {
+                nameless.add(node.getClass().getSimpleName() + " " + node.getStyleClass() + " #" + node.getId() + " " + told);
+            }
         }
         if (node instanceof Parent parent) {
             parent.getChildrenUnmodifiable().forEach(n -> walk(n, nameless));
+        }
+    }
+
+    /** What a screen reader is told when it asks the toolkit. */
+    private record Told(AccessibleRole role, String name, String text, Object value, String help) {
+
+        static Told of(Node node) {
+            AccessibleRole role = (AccessibleRole) node.queryAccessibleAttribute(AccessibleAttribute.ROLE);
+            String text = words(node, AccessibleAttribute.TEXT);
+            Node label = (Node) node.queryAccessibleAttribute(AccessibleAttribute.LABELED_BY);
+            boolean apart = role == AccessibleRole.TEXT_FIELD || role == AccessibleRole.TEXT_AREA || role == AccessibleRole.COMBO_BOX || role == AccessibleRole.SPINNER;
+            return new Told(role, label != null ? words(label, AccessibleAttribute.TEXT) : apart ? "" : text, text,
+                    node.queryAccessibleAttribute(AccessibleAttribute.VALUE), words(node, AccessibleAttribute.HELP));
+        }
+
+        private static String words(Node node, AccessibleAttribute attribute) {
+            Object said = node.queryAccessibleAttribute(attribute);
+            return said == null ? "" : said.toString();
+        }
+    }
+
+    private static Told told(Evening evening, String id) {
+        return Evening.onFx(() -> Told.of(evening.scene().lookup("#" + id)));
+    }
+
+    @Test
+    void a_listener_is_told_what_a_dial_stands_at_what_the_lines_are_and_what_is_wrong_with_them() throws Exception {
+        Notebook notebook = Notebook.titled("Tide Table", Cell.prose("p1", "# High water\n\nThe *tide* turns."),
+                Cell.code("a1", "int points = dial(\"points\", 5, 16, 8);\nLength across = dial(\"across\", inches(2), inches(12), inches(6), inches(1));\n"
+                        + "int rays = dial(\"rays\", List.of(8, 16, 32), 16);\nStar.of(points).across(across)"),
+                Cell.code("a2", "Sta.of(4)"));
+        Path file = folder.resolve("study.json");
+        NotebookFile.save(notebook, file);
+        new org.calicograph.desk.opened.Trust(folder.resolve("own"), folder.resolve("product")).grant(notebook);
+        try (Evening evening = Evening.with(folder.resolve("own"), file)) {
+            evening.untilDrawn("a1");
+            evening.until("the fault", () -> told(evening, "code-a2").help().contains("Star"));
+            assertThat(told(evening, "dial-points")).isEqualTo(new Told(AccessibleRole.TEXT_FIELD, "points", "8", null, "from 5 to 16"));
+            assertThat(told(evening, "slider-points")).isEqualTo(new Told(AccessibleRole.SLIDER, "points, 8", "points, 8", 8.0, "from 5 to 16"));
+            assertThat(told(evening, "slider-across")).isEqualTo(new Told(AccessibleRole.SLIDER, "across, 6 in", "across, 6 in", 6.0, "from 2 in to 12 in"));
+            assertThat(told(evening, "dial-rays").text()).isEqualTo("16");
+            assertThat(told(evening, "dial-rays").name()).isEqualTo("rays");
+            Told lines = told(evening, "code-a1");
+            assertThat(lines.role()).isEqualTo(AccessibleRole.TEXT_AREA);
+            assertThat(lines.name()).isEqualTo("Working lines");
+            assertThat(lines.text()).isEqualTo(notebook.cell("a1").orElseThrow().text());
+            assertThat(lines.help()).startsWith("pin 1, current");
+            assertThat(told(evening, "code-a2").help()).startsWith("pin \u00d7, needs mending. There is no variable Sta here");
+            Evening.onFx(() -> {
+                evening.scene().lookup("#dial-points").requestFocus();
+                return true;
+            });
+            evening.keys(KeyCode.UP);
+            evening.until("the dial turned", () -> told(evening, "slider-points").text().equals("points, 9"));
+            assertThat(told(evening, "slider-points").value()).isEqualTo(9.0);
+            Told words = Evening.onFx(() -> Told.of(evening.scene().lookup(".prose-page")));
+            assertThat(words).isEqualTo(new Told(AccessibleRole.TEXT, "High water\nThe tide turns.", "High water\nThe tide turns.", null, "Press Enter to write"));
         }
     }
 }

@@ -145,7 +145,9 @@ public final class CodePane extends CellPane {
     }
 
     private void tell() {
-        mark(CellMark.of(state, saved, number, Instant.now()));
+        CellMark mark = CellMark.of(state, saved, number, Instant.now());
+        mark(mark);
+        slot.help((mark.sign().isEmpty() ? "" : "pin " + mark.sign() + ", ") + mark.words() + told.map(f -> ". " + f.message()).orElse(""));
     }
 
     /** A result from the file, of a cell that is not drawn here. */
@@ -185,7 +187,10 @@ public final class CodePane extends CellPane {
     }
 
     private void noTrouble() {
-        told = Optional.empty();
+        if (told.isPresent()) {
+            told = Optional.empty();
+            tell();
+        }
         slot.mark(List.of());
         if (!trouble.getChildren().isEmpty()) {
             trouble.getChildren().clear();
@@ -197,6 +202,7 @@ public final class CodePane extends CellPane {
         if (!told.equals(Optional.of(failure))) {
             told = Optional.of(failure);
             trouble.getChildren().setAll(new FailureNote(failure, this::go));
+            tell();
         }
         slot.mark(Marks.of(slot.text(), failure));
     }

@@ -46,6 +46,7 @@ public final class Column extends ScrollPane {
         on.getStyleClass().add("write-on");
         on.setId("write-on");
         on.setMaxWidth(Double.MAX_VALUE);
+        on.setAccessibleRole(javafx.scene.AccessibleRole.BUTTON);
         on.setAccessibleText("Write on: a new passage at the end of the book");
         on.setOnMouseClicked(e -> wishes.addBehind(ids.isEmpty() ? "" : ids.get(ids.size() - 1), true));
         VBox centre = new VBox(cells, on);

@@ -1,12 +1,14 @@
 package org.calicograph.desk.cells;
 
 import java.util.Optional;
+import javafx.scene.AccessibleRole;
 import javafx.scene.control.TextArea;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.StackPane;
 import javafx.scene.text.Text;
 import org.calicograph.desk.prose.Prose;
+import org.calicograph.desk.spoken.Name;
 
 /** Words: read as a page, written as Markdown after a double click or Enter, read again after Escape. Two empty lines at the end begin a passage. */
 public final class ProsePane extends CellPane {
@@ -24,7 +26,8 @@ public final class ProsePane extends CellPane {
         getStyleClass().add("words-passage");
         page.getStyleClass().add("prose-page");
         page.setFocusTraversable(true);
-        page.setAccessibleText("Words. Press Enter to write.");
+        page.setAccessibleRole(AccessibleRole.TEXT);
+        page.setAccessibleHelp("Press Enter to write");
         page.setOnMouseClicked(e -> {
             page.requestFocus();
             if (e.getClickCount() == 2 || text().isBlank()) {
@@ -69,6 +72,7 @@ public final class ProsePane extends CellPane {
         writing = Optional.empty();
         String shown = folded ? text.strip().split("\n", 2)[0] : text;
         page.getChildren().setAll(Prose.of(shown, sought));
+        page.setAccessibleText(Prose.spoken(shown));
         body.getChildren().setAll(page);
     }
 
@@ -78,7 +82,7 @@ public final class ProsePane extends CellPane {
             TextArea area = new TextArea(text);
             area.getStyleClass().add("prose-editor");
             area.setWrapText(true);
-            area.setAccessibleText("Words being written");
+            Name.of(area, "Words");
             area.setId("prose-" + id);
             area.setPrefRowCount(1);
             area.textProperty().addListener((all, before, now) -> {

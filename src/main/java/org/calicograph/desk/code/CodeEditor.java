@@ -3,13 +3,20 @@ package org.calicograph.desk.code;
 import java.util.Collection;
 import java.util.List;
 import java.util.function.Consumer;
+import javafx.collections.FXCollections;
 import javafx.event.Event;
 import javafx.geometry.Bounds;
+import javafx.scene.AccessibleAction;
+import javafx.scene.AccessibleAttribute;
+import javafx.scene.AccessibleRole;
+import javafx.scene.control.Label;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.input.ScrollEvent;
+import org.calicograph.desk.spoken.Name;
 import org.fxmisc.richtext.CodeArea;
 import org.fxmisc.richtext.model.StyleSpans;
+import org.fxmisc.richtext.model.TwoDimensional;
 import org.fxmisc.richtext.util.UndoUtils;
 
 /** The editor of working lines. Long lines are wrapped. Enter on two empty lines at the end leaves it for a new passage. It has no undo of its own, since undo goes across the whole notebook. */
@@ -20,6 +27,7 @@ public final class CodeEditor extends CodeArea {
     private String sought = "";
     private boolean quiet;
     private Consumer<KeyEvent> firstKeys = event -> { };
+    private final Label name = Name.apart("Working lines");
     private Runnable onLeave = () -> { };
 
     public CodeEditor(String text) {
@@ -33,6 +41,51 @@ public final class CodeEditor extends CodeArea {
         addEventFilter(ScrollEvent.SCROLL, this::passOn);
         addEventFilter(KeyEvent.KEY_PRESSED, this::pressed);
         colour();
+        setAccessibleRole(AccessibleRole.TEXT_AREA);
+        name.setLabelFor(this);
+        selectionProperty().addListener((all, before, now) -> {
+            notifyAccessibleAttributeChanged(AccessibleAttribute.SELECTION_START);
+            notifyAccessibleAttributeChanged(AccessibleAttribute.SELECTION_END);
+        });
+    }
+
+    /** What listeners are told: the lines as any area of text tells them, with their name apart. */
+    @Override
+    public Object queryAccessibleAttribute(AccessibleAttribute attribute, Object... parameters) {
+        switch (attribute) {
+            case TEXT:
+                return getText();
+            case EDITABLE:
+                return isEditable();
+            case LABELED_BY:
+                return name;
+            case SELECTION_START:
+                return getSelection().getStart();
+            case SELECTION_END:
+                return getSelection().getEnd();
+            case CARET_OFFSET:
+                return getCaretPosition();
+            case LINE_FOR_OFFSET:
+                return offsetToPosition((Integer) parameters[0], TwoDimensional.Bias.Forward).getMajor();
+            case LINE_START:
+                return getAbsolutePosition((Integer) parameters[0], 0);
+            case LINE_END:
+                return getAbsolutePosition((Integer) parameters[0], getParagraphLength((Integer) parameters[0]));
+            case CHILDREN:
+                return FXCollections.observableArrayList();
+            default:
+                return super.queryAccessibleAttribute(attribute, parameters);
+        }
+    }
+
+    /** What a listener can do without keys: put the caret or a selection somewhere. */
+    @Override
+    public void executeAccessibleAction(AccessibleAction action, Object... parameters) {
+        if (action == AccessibleAction.SET_TEXT_SELECTION && parameters.length == 2) {
+            selectRange((Integer) parameters[0], (Integer) parameters[1]);
+        } else {
+            super.executeAccessibleAction(action, parameters);
+        }
     }
 
     /** Lets somebody else see every key before the editor does; a key that it consumes is done with. */
@@ -97,6 +150,7 @@ public final class CodeEditor extends CodeArea {
         if (!quiet) {
             marks = Marks.moved(marks, before, text);
             colour();
+            notifyAccessibleAttributeChanged(AccessibleAttribute.TEXT);
             onEdit.accept(text);
         }
     }

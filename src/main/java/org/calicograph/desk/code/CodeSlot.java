@@ -36,6 +36,7 @@ public final class CodeSlot extends StackPane {
     private final String name;
     private List<Marks.Mark> marks = List.of();
     private String sought = "";
+    private String help = "";
     private Optional<CodeEditor> editor = Optional.empty();
     private Consumer<String> onEdit = t -> { };
     private Consumer<CodeEditor> onWake = e -> { };
@@ -126,11 +127,17 @@ public final class CodeSlot extends StackPane {
         }
     }
 
+    /** Tells whoever listens how the lines stand. */
+    public void help(String words) {
+        help = words;
+        editor.ifPresent(e -> e.setAccessibleHelp(words));
+    }
+
     /** The editor, made now if there was none. */
     public CodeEditor wake() {
         if (editor.isEmpty()) {
             CodeEditor made = new CodeEditor(text);
-            made.setAccessibleText("Working lines");
+            made.setAccessibleHelp(help);
             made.setId("code-" + name);
             made.mark(marks);
             made.seek(sought);

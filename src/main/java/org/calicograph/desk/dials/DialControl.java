@@ -6,13 +6,14 @@ import javafx.scene.Node;
 import javafx.scene.control.CheckBox;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
-import javafx.scene.control.Slider;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
+import org.calicograph.desk.spoken.Name;
+import org.calicograph.desk.spoken.StepSlider;
 import org.calicograph.wire.Dial;
 
 /**
@@ -24,7 +25,7 @@ public final class DialControl extends VBox {
     private final BiConsumer<String, String> turn;
     private final Label refusal = new Label();
     private final TextField value = new TextField();
-    private final Slider slider = new Slider();
+    private final StepSlider slider = new StepSlider();
     private final ComboBox<String> choice = new ComboBox<>();
     private final CheckBox box = new CheckBox();
     private final Label exact = new Label();
@@ -76,15 +77,14 @@ public final class DialControl extends VBox {
         name.setText(dial.name());
         name.setId("handle-" + dial.name());
         name.getStyleClass().add("dial-name");
-        String spoken = spoken();
         if (dial instanceof Dial.Switch) {
-            box.setAccessibleText(spoken);
+            box.setAccessibleText(dial.name());
             box.setId("dial-" + dial.name());
             box.setText("on");
             box.selectedProperty().addListener((all, before, on) -> want(Boolean.toString(on)));
             getChildren().add(row(name, box));
         } else if (dial instanceof Dial.Choice) {
-            choice.setAccessibleText(spoken);
+            Name.by(choice, name);
             choice.setId("dial-" + dial.name());
             choice.setMaxWidth(Double.MAX_VALUE);
             choice.valueProperty().addListener((all, before, now) -> {
@@ -94,7 +94,7 @@ public final class DialControl extends VBox {
             });
             getChildren().addAll(name, choice);
         } else {
-            value.setAccessibleText(spoken);
+            Name.by(value, name);
             value.setId("dial-" + dial.name());
             value.setPrefColumnCount(7);
             value.setAlignment(Pos.CENTER_RIGHT);
@@ -105,15 +105,10 @@ public final class DialControl extends VBox {
                 }
             });
             value.addEventFilter(KeyEvent.KEY_PRESSED, this::key);
-            slider.setAccessibleText(spoken);
             slider.setId("slider-" + dial.name());
             slider.valueProperty().addListener((all, before, now) -> slid(now.doubleValue()));
             getChildren().addAll(row(name, value), slider);
         }
-    }
-
-    private String spoken() {
-        return "Dial " + dial.name() + ", " + writing.range(dial);
     }
 
     private static HBox row(Label name, Node control) {
@@ -153,10 +148,10 @@ public final class DialControl extends VBox {
             if (!value.isFocused() || refusal.getText().isEmpty() || rewritten) {
                 value.setText(writing.value(next));
             }
-            if (rewritten) {
-                value.setAccessibleText(spoken());
-                slider.setAccessibleText(spoken());
-            }
+            value.setAccessibleHelp(writing.range(next));
+            slider.setAccessibleText(dial.name() + ", " + writing.value(next));
+            slider.setAccessibleHelp(writing.range(next));
+            slider.telling(step -> notches.number(step));
             beneath(exact, writing.exact(next), getChildren().indexOf(slider));
         }
         quiet = false;

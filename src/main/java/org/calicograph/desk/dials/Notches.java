@@ -63,6 +63,21 @@ public final class Notches {
         return Boolean.toString(n == 1);
     }
 
+    /** The dial's value at a notch, or between two, as a number: a length in inches, an angle in degrees. */
+    double number(double notch) {
+        if (dial instanceof Dial.Whole d) {
+            return d.least() + notch * d.step();
+        } else if (dial instanceof Dial.Real d) {
+            return d.least() + (d.step() > 0 ? notch * d.step() : (d.most() - d.least()) * notch / last);
+        } else if (dial instanceof Dial.OfLength d) {
+            return d.least().inInches() + notch * d.step().inInches();
+        } else if (dial instanceof Dial.OfAngle d) {
+            double least = d.least().degrees();
+            return least + (d.step().degrees() > 0 ? notch * d.step().degrees() : (d.most().degrees() - least) * notch / last);
+        }
+        return notch;
+    }
+
     /** Nine decimals are finer than any step, and hide what sums of doubles add. */
     private static String plain(double value) {
         return Double.toString(Math.rint(value * 1e9) / 1e9);

@@ -14,6 +14,7 @@ import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.VBox;
 import org.calicograph.desk.results.PictureView;
+import org.calicograph.desk.spoken.Name;
 import org.calicograph.drawing.Paper;
 import org.calicograph.drawing.Picture;
 
@@ -41,7 +42,7 @@ public final class PreviewPage extends BorderPane {
         getStyleClass().add("sheet-page");
         setId("preview");
         printers.setId("printer");
-        printers.setAccessibleText("Printer");
+        Name.of(printers, "Printer");
         printers.getItems().setAll(press.printers());
         printers.getSelectionModel().selectFirst();
         print.setId("print");

@@ -27,11 +27,15 @@ import org.commonmark.node.OrderedList;
 import org.commonmark.node.Paragraph;
 import org.commonmark.node.ThematicBreak;
 import org.commonmark.parser.Parser;
+import org.commonmark.renderer.text.TextContentRenderer;
 
 /** Markdown set as a page: paragraphs, headings, lists, quotations, tables and code. HTML is shown as it is written. */
 public final class Prose {
 
     private static final Parser PARSER = Parser.builder().extensions(List.of(TablesExtension.create())).build();
+
+    private static final TextContentRenderer ALOUD = TextContentRenderer.builder().extensions(List.of(TablesExtension.create())).build();
+    private static final String INVITATION = "Write here what the notebook is about. Double-click, or press Enter.";
 
     private Prose() { }
 
@@ -45,7 +49,7 @@ public final class Prose {
         VBox page = new VBox(10);
         page.getStyleClass().add("prose");
         if (markdown.isBlank()) {
-            Label empty = new Label("Write here what the notebook is about. Double-click, or press Enter.");
+            Label empty = new Label(INVITATION);
             empty.getStyleClass().add("invitation");
             page.getChildren().add(empty);
         } else {
@@ -53,6 +57,11 @@ public final class Prose {
             Words.mark(page, sought);
         }
         return page;
+    }
+
+    /** The text as it is read aloud, without its marks. */
+    public static String spoken(String markdown) {
+        return markdown.isBlank() ? INVITATION : ALOUD.render(PARSER.parse(markdown)).strip();
     }
 
     /** Plain words that wrap and are never cut, in a style of the desk. */

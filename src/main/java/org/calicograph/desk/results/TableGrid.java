@@ -61,7 +61,7 @@ public final class TableGrid extends VBox {
         view.widthProperty().addListener((all, before, now) -> arrange(table, now.doubleValue()));
         view.getSelectionModel().setSelectionMode(SelectionMode.MULTIPLE);
         view.setPlaceholder(new Label("The table has no rows."));
-        view.setAccessibleText("Table " + table.title() + ", " + table.rows().size() + " rows");
+        view.setAccessibleText("Table " + table.title() + ", " + table.rows().size() + (table.rows().size() == 1 ? " row" : " rows"));
         copy.setOnAction(e -> copy(view.getItems()));
         view.addEventHandler(KeyEvent.KEY_PRESSED, e -> {
             if (e.isShortcutDown() && e.getCode() == KeyCode.C) {

@@ -26,6 +26,7 @@ import org.calicograph.desk.dials.Writing;
 import org.calicograph.desk.prose.Prose;
 import org.calicograph.desk.results.Carried;
 import org.calicograph.desk.opened.Variations;
+import org.calicograph.desk.spoken.Name;
 import org.calicograph.wire.Dial;
 
 /** Variations in the wall's place: pictures side by side over one or two dials, and the variations kept under names. */
@@ -153,18 +154,18 @@ public final class SheetPage extends BorderPane {
 
     private void describe() {
         cell.setId("sheet-cell");
-        cell.setAccessibleText("Picture that is varied");
+        Name.of(cell, "Picture that is varied");
         across.setId("sheet-across");
-        across.setAccessibleText("Dial that changes from left to right");
+        Name.of(across, "Dial that changes from left to right");
         down.setId("sheet-down");
-        down.setAccessibleText("Dial that changes from top to bottom");
-        columns.setAccessibleText("Values of the first dial");
-        rows.setAccessibleText("Values of the second dial");
+        Name.of(down, "Dial that changes from top to bottom");
+        Name.of(columns, "Values of the first dial");
+        Name.of(rows, "Values of the second dial");
         columns.setPrefWidth(76);
         rows.setPrefWidth(76);
         name.setId("variation-name");
         name.setPromptText("calm, or bold");
-        name.setAccessibleText("Name to keep the dials under");
+        Name.of(name, "Name to keep the dials under");
     }
 
     private static Label words(String text) {
@@ -299,9 +300,9 @@ public final class SheetPage extends BorderPane {
         left.getItems().setAll(names);
         right.getItems().setAll(names);
         left.setId("compare-left");
-        left.setAccessibleText("Variation on the left");
+        Name.of(left, "Variation on the left");
         right.setId("compare-right");
-        right.setAccessibleText("Variation on the right");
+        Name.of(right, "Variation on the right");
         left.getSelectionModel().select(Math.max(0, names.size() - 2));
         right.getSelectionModel().selectLast();
         Button compare = new Button("Show side by side");

@@ -29,6 +29,7 @@ import org.calicograph.desk.code.CodeSlot;
 import org.calicograph.desk.prose.Prose;
 import org.calicograph.desk.results.Carried;
 import org.calicograph.desk.results.PictureView;
+import org.calicograph.desk.spoken.Name;
 import org.calicograph.notebook.WholeFile;
 import org.calicograph.wire.Catalogue;
 
@@ -67,7 +68,7 @@ public final class ShelfPage extends BorderPane {
         getStyleClass().add("shelf-page");
         search.setId("shelf-search");
         search.setPromptText("Search: star, border, curve");
-        search.setAccessibleText("Search the shelf");
+        Name.of(search, "Search the shelf");
         HBox.setHgrow(search, Priority.ALWAYS);
         Button back = new Button("Back to the book");
         back.setOnAction(e -> opened.back());
