@@ -108,7 +108,6 @@ final class BookCommand extends NotebookCommand {
         for (String name : names) {
             CellState state = made(drawing, sheet, name, kind);
             if (quilt == null && state instanceof CellState.Failed failed && failed.failure() instanceof Failure.Depends) {
-                drawing.tellFailures(notebook().toString(), err());
                 throw new Refusal(Refusal.CELL, notebook() + ": no booklet was made: '" + name
                         + "' could not be drawn, and may be the one that is meant; mend its cell, or name another with --quilt");
             }

@@ -23,7 +23,7 @@ final class Plainly {
     private static final Pattern APPLY = Pattern.compile("(?s)(?:method|constructor) (\\w+) in (?:class|record|interface|enum) ([\\w.<>,]+) cannot be applied to given types;"
             + ".*?required:(.*?)found:(.*?)reason:.*");
     private static final Pattern NONE_SUITS = Pattern.compile("no suitable (?:method|constructor) found for (\\w+)\\((.*)\\)");
-    private static final Pattern NOT_THIS = Pattern.compile("(?m)^\\s*(?:method|constructor) .*?\\((.*)\\) is not applicable");
+    private static final Pattern NOT_THIS = Pattern.compile("(?m)^\\s*(?:method|constructor) (\\S+)\\.(?:<[^>]*>)?(\\w+)\\((.*)\\) is not applicable");
     private static final Pattern EXPECTED = Pattern.compile("(.+) expected");
     private static final int NEAR = 2;
 
@@ -80,17 +80,22 @@ final class Plainly {
         String one = message.strip();
         String line = one.lines().findFirst().orElse("does not compile");
         Matcher apply = APPLY.matcher(one);
+        if (apply.matches() && hidden(bare(apply.group(2)), apply.group(1))) {
+            return absent(apply.group(1), bare(apply.group(2)));
+        }
         if (apply.matches()) {
-            String required = bare(apply.group(3)).replace("no arguments", "").replace(",", ", ");
+            Set<String> ways = ways(bare(apply.group(2)), apply.group(1));
+            String required = ways.isEmpty() ? "(" + bare(apply.group(3)).replace("no arguments", "").replace(",", ", ") + ")" : String.join(" or ", ways);
             String found = bare(apply.group(4)).replace("no arguments", "").replace(",", ", ");
-            return apply.group(1) + " takes (" + required + "), and here it is given (" + found + ").";
+            return apply.group(1) + " takes " + required + ", and here it is given (" + found + ").";
         }
         Matcher none = NONE_SUITS.matcher(line);
         if (none.matches()) {
             Set<String> ways = new LinkedHashSet<>();
             Matcher each = NOT_THIS.matcher(one);
             while (each.find()) {
-                ways.add("(" + bare(each.group(1)).replace(",", ", ") + ")");
+                Set<String> named = ways(bare(each.group(1)), each.group(2));
+                ways.addAll(named.isEmpty() ? Set.of("(" + bare(each.group(3)).replace(",", ", ") + ")") : named);
             }
             String given = none.group(2).equals("no arguments") ? "" : bare(none.group(2)).replace(",", ", ");
             return none.group(1) + " can't be given (" + given + ")." + (ways.isEmpty() ? "" : " It takes " + String.join(" or ", ways) + ".");
@@ -124,6 +129,11 @@ final class Plainly {
             return unknown(symbol, names);
         }
         String type = bare(location.replaceAll(".* of type ", "").replaceAll("^(?:class|interface|record|enum) ", "")).replaceAll("<.*", "");
+        return "There is no " + symbol + " in " + bare(location) + "." + near(symbol, members(type));
+    }
+
+    /** Names of what can be called on a type of the house; none of another. */
+    private Set<String> members(String type) {
         Set<String> members = new LinkedHashSet<>();
         house(type).ifPresent(kind -> {
             for (java.lang.reflect.Method method : kind.getMethods()) {
@@ -133,7 +143,31 @@ final class Plainly {
                 members.add(field.getName());
             }
         });
-        return "There is no " + symbol + " in " + bare(location) + "." + near(symbol, members);
+        return members;
+    }
+
+    /** True of a method of the house that is there, and not for cells: the compiler speaks of what it takes all the same. */
+    private boolean hidden(String type, String method) {
+        Set<String> members = members(type.replaceAll("<.*", ""));
+        return !members.isEmpty() && !method.equals(type) && !members.contains(method);
+    }
+
+    /** What a method of the house takes, by type and name, one for each of its forms; none of another's. */
+    private Set<String> ways(String type, String method) {
+        Set<String> ways = new LinkedHashSet<>();
+        house(type.replaceAll("<.*", "")).ifPresent(kind -> {
+            for (java.lang.reflect.Executable each : method.equals(kind.getSimpleName()) ? kind.getConstructors() : kind.getMethods()) {
+                if (each.getName().equals(method) || each instanceof java.lang.reflect.Constructor<?>) {
+                    ways.add(java.util.Arrays.stream(each.getParameters()).map(p -> bare(p.getParameterizedType().getTypeName().replaceAll("\\$", ".")) + " " + p.getName())
+                            .collect(java.util.stream.Collectors.joining(", ", "(", ")")));
+                }
+            }
+        });
+        return ways.stream().sorted(java.util.Comparator.comparingInt(String::length).thenComparing(w -> w)).collect(java.util.stream.Collectors.toCollection(LinkedHashSet::new));
+    }
+
+    private String absent(String method, String type) {
+        return "There is no method " + method + " in " + type + "." + near(method, members(type.replaceAll("<.*", "")));
     }
 
     private String unknown(String symbol, Set<String> names) {

@@ -86,6 +86,10 @@ class CheckingTest {
         assertThat(words("inch(3)")).contains("There is no method inch(int) here");
         assertThat(words("String s = \"low;")).contains("Put \" behind the last");
         assertThat(words("int f(int n) {\n}")).contains("Add a return");
+        assertThat(words("Border.plain(Fabric.of(\"navy\", \"#123456\"), inches(2)).cornered()")).contains("There is no method cornered in PlainBorder").contains("corners")
+                .doesNotContain("Frame");
+        assertThat(words("Block.plain(inches(2), Fabric.of(\"navy\", \"#123456\"))"))
+                .isEqualTo("plain can't be given (Length, Fabric). It takes (String name, Fabric fabric, Region shape) or (Fabric fabric, Length width, Length height).");
         assertThat(words("inches(true)")).contains("inches can't be given (boolean). It takes (");
     }
 
