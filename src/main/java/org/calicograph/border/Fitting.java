@@ -56,7 +56,7 @@ public record Fitting(Length roundAcross, Length roundDown, int across, int down
 
     private static void requireSum(int count, Length unit, Length side, Length spacer) {
         Length whole = side.plus(spacer.times(2));
-        if (!unit.times((long) count).equals(whole)) {
+        if (unit.times((long) count).minus(whole).abs().units() > (spacer.isZero() ? 0 : 1)) {
             throw new DesignException(count + " units of " + unit + " make " + unit.times((long) count) + ", not " + whole
                     + "; use units of " + whole.dividedBy(count));
         }

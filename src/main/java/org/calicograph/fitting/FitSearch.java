@@ -62,9 +62,10 @@ final class FitSearch {
         long last = Math.floorDiv(side.plus(fit.spacers().widest().times(2)).units(), unit.units());
         for (long n = first; n <= Math.min(last, fit.counts().most()); n++) {
             Length over = unit.times(n).minus(side);
-            boolean halves = over.units() % 2 == 0;
-            if (halves && fit.spacers().allow(over.half()) && !(fit.symmetric() && n % 2 != 0)) {
-                sides.add(new Side((int) n, over.half()));
+            // A side that is no fraction of an inch, as on point, may be over by an odd number of the finest units: half of one is nothing.
+            Length spacer = new Length(over.units() / 2);
+            if (fit.spacers().allow(spacer) && !(spacer.isZero() && !over.isZero()) && !(fit.symmetric() && n % 2 != 0)) {
+                sides.add(new Side((int) n, spacer));
             }
         }
         return sides;

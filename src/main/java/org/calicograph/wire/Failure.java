@@ -53,7 +53,7 @@ public sealed interface Failure {
         @Override
         public String message() {
             // The house's own refusals are sentences already; other exceptions need their name.
-            boolean sentence = kind.equals("IllegalArgumentException") && !said.isBlank();
+            boolean sentence = (kind.equals("IllegalArgumentException") || kind.equals("DesignException")) && !said.isBlank();
             return sentence ? said : said.isBlank() ? kind : kind + ": " + said;
         }
 

@@ -68,6 +68,26 @@ class FittedBorderTest {
         assertThat(java.util.Arrays.stream(seen).min().orElse(0)).isGreaterThan(60);
     }
 
+    @Test
+    void a_top_on_point_takes_spacers_although_its_sides_are_no_fraction_of_an_inch() {
+        int odd = 0;
+        for (int across = 2; across < 12; across++) {
+            for (int down = across; down < 12; down++) {
+                Length a = inches(10 * Math.sqrt(2) * across);
+                Length d = inches(10 * Math.sqrt(2) * down);
+                Fit fit = Fit.around(a, d).units(inches(2));
+                assertThat(fit.solutions()).isEmpty();
+                assertThat(fit.others()).as("%s x %s", a, d).isNotEmpty();
+                Fitting f = fit.spacers(inches(1, 4), inches(9, 4)).mirroredAtMiddle().solutions().get(0);
+                assertThat(f.across() * 2 - a.inInches()).isCloseTo(2 * f.spacerSides().inInches(), within(1e-5));
+                assertThat(f.across() % 2 + f.down() % 2).isZero();
+                requireDrawn(f, tooth(inches(2), inches(2)));
+                odd += a.units() % 2 != 0 || d.units() % 2 != 0 ? 1 : 0;
+            }
+        }
+        assertThat(odd).as("sides of an odd number of the finest units are among them").isGreaterThan(10);
+    }
+
     private static void requireDrawn(Fitting f, Block unit) {
         Patchwork top = Medallion.around(inside(f.roundAcross(), f.roundDown()))
                 .with(Border.of(unit).fitted(f).spacersOf(SPACER.standIn())).top();

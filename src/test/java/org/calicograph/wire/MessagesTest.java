@@ -124,4 +124,13 @@ class MessagesTest {
         assertThatThrownBy(() -> dial.turnedTo(value)).isInstanceOf(IllegalArgumentException.class)
                 .hasMessageStartingWith("The dial '" + dial.name() + "' can't be set to").hasMessageContaining(dial.range());
     }
+
+    @Test
+    void refusals_of_the_house_are_told_as_the_sentences_they_are() {
+        String said = "units of 2 in don't come out whole";
+        for (Class<?> refusal : List.of(IllegalArgumentException.class, org.calicograph.covering.DesignException.class)) {
+            assertThat(new Failure.Threw(refusal.getSimpleName(), said, Optional.empty(), List.of(), List.of()).message()).isEqualTo(said);
+        }
+        assertThat(new Failure.Threw("ArithmeticException", "/ by zero", Optional.empty(), List.of(), List.of()).message()).isEqualTo("ArithmeticException: / by zero");
+    }
 }
