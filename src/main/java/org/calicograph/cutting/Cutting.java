@@ -124,15 +124,20 @@ public record Cutting(String title, Source source, CuttingRules rules, List<Fabr
         return new Cutting(title, source, rules, fabrics.stream().map(f -> f.ofStrips(rules)).toList(), search);
     }
 
+    /** The same from the least cloth that is found, also where strips take little more and are easier. */
+    public Cutting fromLeastCloth() {
+        return new Cutting(title, source, rules, fabrics.stream().map(f -> f.ofLeastCloth(rules)).toList(), search);
+    }
+
     /** What to buy, a row for each fabric. */
     public Table shopping() {
         Table table = Table.of("Fabric for " + title, "Fabric", "Usable width", "Buy", "Laid",
-                "These rectangles take at least", "Why", "Over it", "No less to buy than", "Long strips");
+                "These rectangles take at least", "Why", "Over it", "No less to buy than", "Cut", "Long strips");
         for (FabricCut f : fabrics) {
             table = table.row(f.name(), rules.text(f.fabric().usableWidth()), f.yardage().asked(rules), rules.text(f.layout().length().roundedUpTo(rules.rulerStep())),
                     rules.text(f.yardage().bound().length().roundedTo(rules.rulerStep().dividedBy(4))), f.yardage().bound().reason(),
                     String.format(java.util.Locale.ROOT, "%.1f %%", 100 * (f.layout().length().ratioTo(f.yardage().bound().length()) - 1)),
-                    f.yardage().isLeast() ? "as bought: proved least" : rules.asked(f.yardage().least()), f.choice());
+                    f.yardage().isLeast() ? "as bought: proved least" : rules.asked(f.yardage().least()), f.way(rules), f.choice());
         }
         return table;
     }

@@ -28,11 +28,12 @@ import org.calicograph.cutting.pieces.Piece;
  * @param pieces   what is sewn into the top
  * @param finish   rectangles for backing, binding and sleeve, by those names; whole strips or lengths of the cloth
  * @param layout   the plan
- * @param inStrips true if the plan is cut in strips across the cloth, which are easier; they are taken where they have one buy no more
+ * @param inStrips true if the plan is cut in strips, which is easier; that is taken where it has one buy at most a twentieth or one buying step more
+ * @param other    the plan that was not taken: the shortest that was found where this one is in strips, and the other way about
  * @param joins    how long pieces are joined, by width; none if nothing is joined
  * @param choice   how long pieces are cut and what the other way would take, in words; empty if there are none
  */
-public record FabricCut(String name, Fabric fabric, List<Piece> pieces, List<Blank> finish, Layout layout, boolean inStrips, Yardage yardage,
+public record FabricCut(String name, Fabric fabric, List<Piece> pieces, List<Blank> finish, Layout layout, boolean inStrips, Layout other, Yardage yardage,
                         List<StripJoins> joins, String choice) {
 
     public FabricCut {
@@ -46,7 +47,7 @@ public record FabricCut(String name, Fabric fabric, List<Piece> pieces, List<Bla
                         Optional<BorderCloth.Way> asked) {
         LongStrips strips = LongStrips.of(fabric, pieces, finish, rules);
         Length width = fabric.usableWidth();
-        FabricCut bare = new FabricCut(name, fabric, pieces, finish, NOTHING, false, Yardage.of(Length.ZERO, NOTHING.bound(), rules), List.of(), "");
+        FabricCut bare = new FabricCut(name, fabric, pieces, finish, NOTHING, false, NOTHING, Yardage.of(Length.ZERO, NOTHING.bound(), rules), List.of(), "");
         BorderCloth.Way joint = asked.filter(w -> w != BorderCloth.Way.LENGTHWISE).orElse(BorderCloth.Way.STRAIGHT_JOINS);
         if (strips.isEmpty() || asked.equals(Optional.of(BorderCloth.Way.LENGTHWISE)) && strips.mustBeJoined()) {
             Layout layout = search.lay(width, strips.whole());
@@ -69,20 +70,24 @@ public record FabricCut(String name, Fabric fabric, List<Piece> pieces, List<Bla
                 : along.choosing("in one length along the selvedge; " + takes(joinedFrom(joins) + " they", across.yardage, along.yardage, rules));
     }
 
+    /** What strips may take more of the cloth and be taken all the same, as a share; one buying step in any case. */
+    private static final double EASE = 0.05;
+
     private static final Layout NOTHING = new Layout(Length.inches(1), new org.calicograph.cutting.layout.Panel.Offcut(Length.inches(1), Length.ZERO),
             new LengthBound(Length.ZERO, "nothing is cut"));
 
-    /** With a layout as the plan: the same blanks in strips where that has one buy no more, else the layout itself. */
+    /** With a layout as the plan: the same blanks in strips where that has one buy little more, else the layout itself. */
     private FabricCut planned(Layout shortest, LengthBound least, CuttingRules rules, List<StripJoins> how, String words) {
         Layout strips = StripLayout.of(shortest).layout();
         Yardage easier = Yardage.of(strips.length(), least, rules);
         Yardage shorter = Yardage.of(shortest.length(), least, rules);
-        boolean easy = easier.toBuy().compareTo(shorter.toBuy()) <= 0;
-        return new FabricCut(name, fabric, pieces, finish, easy ? strips : shortest, easy, easy ? easier : shorter, how, words);
+        Length little = Length.max(rules.buyingStep(), shorter.toBuy().times(EASE));
+        boolean easy = easier.toBuy().minus(shorter.toBuy()).compareTo(little) <= 0;
+        return new FabricCut(name, fabric, pieces, finish, easy ? strips : shortest, easy, easy ? shortest : strips, easy ? easier : shorter, how, words);
     }
 
     private FabricCut choosing(String words) {
-        return new FabricCut(name, fabric, pieces, finish, layout, inStrips, yardage, joins, words);
+        return new FabricCut(name, fabric, pieces, finish, layout, inStrips, other, yardage, joins, words);
     }
 
     private static String joinedFrom(List<StripJoins> joins) {
@@ -130,8 +135,25 @@ public record FabricCut(String name, Fabric fabric, List<Piece> pieces, List<Bla
 
     /** This cut in strips, also where that has one buy more. */
     FabricCut ofStrips(CuttingRules rules) {
-        Layout strips = StripLayout.of(layout).layout();
-        return new FabricCut(name, fabric, pieces, finish, strips, true, Yardage.of(strips.length(), yardage.bound(), rules), joins, choice);
+        return inStrips ? this : otherWay(rules);
+    }
+
+    /** This cut by the shortest layout that was found, also where strips are easier. */
+    FabricCut ofLeastCloth(CuttingRules rules) {
+        return inStrips && other.length().compareTo(layout.length()) < 0 ? otherWay(rules) : this;
+    }
+
+    private FabricCut otherWay(CuttingRules rules) {
+        return new FabricCut(name, fabric, pieces, finish, other, !inStrips, layout, Yardage.of(other.length(), yardage.bound(), rules), joins, choice);
+    }
+
+    /** How the cloth is cut, and what the other way would take. */
+    String way(CuttingRules rules) {
+        Length otherwise = Yardage.of(other.length(), yardage.bound(), rules).toBuy();
+        int order = otherwise.compareTo(yardage.toBuy());
+        String far = rules.asked(otherwise.minus(yardage.toBuy()).abs());
+        return inStrips ? "in strips" + (order < 0 ? "; " + far + " less would do, in a layout that is harder to cut" : "")
+                : "as drawn" + (order > 0 ? "; in strips it would take " + far + " more" : "");
     }
 
     /** The strips in the order of cutting: how many, how wide, and what each is cut into. */
@@ -157,7 +179,7 @@ public record FabricCut(String name, Fabric fabric, List<Piece> pieces, List<Bla
 
     private static String gives(StripLayout.Strip strip, CuttingRules rules) {
         return strip.cuts().stream().map(c -> c.count() + " " + c.name() + " of " + rules.text(c.every())
-                + (c.high().equals(strip.width()) ? "" : ", trimmed to " + rules.text(c.high()))).collect(java.util.stream.Collectors.joining("; "));
+                + (c.pile() > 1 ? ", " + c.pile() + " of " + rules.text(c.high()) + " from each" : c.high().equals(strip.width()) ? "" : ", trimmed to " + rules.text(c.high()))).collect(java.util.stream.Collectors.joining("; "));
     }
 
     /** What to cut: exact and rounded sizes side by side. */

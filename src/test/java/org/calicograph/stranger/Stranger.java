@@ -173,17 +173,19 @@ final class Stranger {
         boolean drawn = gives.endsWith("; as drawn");
         double area = 0;
         for (String item : gives.replace("; as drawn", "").split("; ")) {
-            Matcher m = Pattern.compile("(\\d+) (\\S+) of " + L + "(?: x " + L + ")?(?:, trimmed to " + L + ")?").matcher(item);
+            Matcher m = Pattern.compile("(\\d+) (\\S+) of " + L + "(?: x " + L + ")?(?:, trimmed to " + L + ")?(?:, (\\d+) of " + L + " from each)?").matcher(item);
             if (!m.matches()) {
                 require(false, cloth + ": I can't read '" + item + "'");
                 continue;
             }
             int n = Integer.parseInt(m.group(1));
             double every = Measure.of(m.group(3));
-            double high = m.group(4) != null ? Measure.of(m.group(4)) : m.group(5) != null ? Measure.of(m.group(5)) : wide;
-            used += n * every;
+            int pile = m.group(6) == null ? 1 : Integer.parseInt(m.group(6));
+            double high = m.group(4) != null ? Measure.of(m.group(4)) : m.group(5) != null ? Measure.of(m.group(5)) : m.group(7) != null ? Measure.of(m.group(7)) : wide;
+            used += n * every / pile;
             area += n * every * high;
-            require(drawn || high <= wide + 1e-6, cloth + ": " + item + " is higher than its strip of " + wide);
+            require(n % pile == 0, cloth + ": " + item + " leaves a piece that was cut off half used");
+            require(drawn || pile * high <= wide + 1e-6, cloth + ": " + item + " is higher than its strip of " + wide);
             for (String name : m.group(2).split("\\+")) {
                 blanks.merge(name + " " + size(every, high), n * strips, Integer::sum);
             }

@@ -40,6 +40,38 @@ final class Shelves {
         return rows;
     }
 
+    /**
+     * Blanks as they lie, in rows and in each row in piles: the highest first, equal ones that are lower than their row one above
+     * another as far as it is high, each pile in the first row with room.
+     */
+    static List<List<List<Panel.Taken>>> piles(Length width, List<Panel.Taken> blanks) {
+        List<Panel.Taken> lying = new ArrayList<>(blanks);
+        lying.sort(Comparator.comparing(Panel.Taken::along).thenComparing(Panel.Taken::across).reversed());
+        Rooms rooms = new Rooms(lying.size(), width.units());
+        List<List<List<Panel.Taken>>> rows = new ArrayList<>();
+        List<Panel.Taken> pile = List.of();
+        long room = 0;
+        for (Panel.Taken t : lying) {
+            if (room < t.along().units() || !like(pile.get(0), t)) {
+                int row = rooms.firstWith(t.across().units());
+                if (row == rows.size()) {
+                    rows.add(new ArrayList<>());
+                }
+                pile = new ArrayList<>();
+                rows.get(row).add(pile);
+                rooms.take(row, t.across().units());
+                room = rows.get(row).size() == 1 ? t.along().units() : rows.get(row).get(0).get(0).along().units();
+            }
+            pile.add(t);
+            room -= t.along().units();
+        }
+        return rows;
+    }
+
+    private static boolean like(Panel.Taken a, Panel.Taken b) {
+        return a.blank().name().equals(b.blank().name()) && a.across().equals(b.across()) && a.along().equals(b.along());
+    }
+
     /** True if a blank is to be turned so that it stands upright or lies flat, as its width on the cloth allows. */
     static boolean turns(Blank b, Length width, boolean upright) {
         boolean isUpright = b.along().compareTo(b.across()) >= 0;

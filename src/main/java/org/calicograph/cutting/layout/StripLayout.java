@@ -11,7 +11,8 @@ import org.calicograph.measure.Length;
 /**
  * A layout in strips, as most hands cut: first whatever is longer than the cloth is wide, along the
  * selvedge; then strips across what is left of that length; then strips across the whole width. Each strip
- * is cut into blanks as high as the strip, and what room is left at its end may give lower ones.
+ * is cut into blanks as high as the strip, and what room is left at its end may give lower ones, several from each piece cut
+ * off where the strip is high enough.
  *
  * <p>Each kind of blank lies one way throughout; the ways are chosen together for the least length, all
  * of them tried where there are few kinds. Such a layout is easy to cut and seldom the shortest.
@@ -51,21 +52,33 @@ public record StripLayout(Layout layout, List<Strip> strips) {
     /**
      * Equal blanks from one strip.
      *
-     * @param every the length of strip that each takes
-     * @param high  its other side, at most the strip's width
+     * @param count how many blanks
+     * @param every the length of strip that is cut off
+     * @param high  the blank's other side, at most the strip's width
+     * @param pile  how many blanks come from each piece cut off
      */
-    public record Cut(String name, int count, Length every, Length high) { }
+    public record Cut(String name, int count, Length every, Length high, int pile) {
+
+        /** The length of strip that all of them take. */
+        public Length taken() {
+            return every.times((long) count / pile);
+        }
+    }
 
     private static final int TRIALS = 60_000;
 
     /** One strip and what lies on it, the highest first. */
-    private record Row(Way way, List<Panel.Taken> taken) {
+    private record Row(Way way, List<List<Panel.Taken>> piles) {
         Length high() {
-            return taken.get(0).along();
+            return piles.get(0).get(0).along();
         }
 
         Panel panel(Length width) {
-            return Panel.abreast(List.copyOf(taken)).filledTo(width, high());
+            return Panel.abreast(piles.stream().map(p -> Panel.stacked(List.copyOf(p))).toList()).filledTo(width, high());
+        }
+
+        List<Panel.Taken> taken() {
+            return piles.stream().flatMap(List::stream).toList();
         }
     }
 
@@ -125,7 +138,7 @@ public record StripLayout(Layout layout, List<Strip> strips) {
                 columns.add(t);
                 lengthwise.remove(t);
                 left = left.minus(t.across());
-                add(new Strip(Way.ALONG, 1, t.across(), along, List.of(new Cut(t.blank().name(), 1, t.along(), t.across()))), strips);
+                add(new Strip(Way.ALONG, 1, t.across(), along, List.of(new Cut(t.blank().name(), 1, t.along(), t.across(), 1))), strips);
             }
         }
         List<Panel> beside = new ArrayList<>();
@@ -150,9 +163,10 @@ public record StripLayout(Layout layout, List<Strip> strips) {
 
     private static Strip strip(Row row, Length length) {
         Map<List<Object>, Cut> cuts = new LinkedHashMap<>();
-        for (Panel.Taken t : row.taken()) {
-            cuts.merge(List.of(t.blank().name(), t.across(), t.along()), new Cut(t.blank().name(), 1, t.across(), t.along()),
-                    (a, b) -> new Cut(a.name(), a.count() + b.count(), a.every(), a.high()));
+        for (List<Panel.Taken> pile : row.piles()) {
+            Panel.Taken t = pile.get(0);
+            cuts.merge(List.of(t.blank().name(), t.across(), t.along(), pile.size()), new Cut(t.blank().name(), pile.size(), t.across(), t.along(), pile.size()),
+                    (a, b) -> new Cut(a.name(), a.count() + b.count(), a.every(), a.high(), a.pile()));
         }
         return new Strip(row.way(), 1, row.high(), length, List.copyOf(cuts.values()));
     }
@@ -229,6 +243,6 @@ public record StripLayout(Layout layout, List<Strip> strips) {
             boolean turn = turned[i];
             kinds.get(i).blanks().forEach(b -> lying.add(new Panel.Taken(b, turn)));
         }
-        return Shelves.rows(width, lying).stream().map(row -> new Row(way, row)).toList();
+        return Shelves.piles(width, lying).stream().map(row -> new Row(way, row)).toList();
     }
 }
