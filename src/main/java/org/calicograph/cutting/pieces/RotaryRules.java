@@ -12,6 +12,8 @@ import org.calicograph.measure.Length;
 public final class RotaryRules {
 
     private static final double NEAR = 1e-3;
+    /** Common practice: the longest ruler in use; what is longer is folded, and needs no template. */
+    private static final Length LONGEST_RULER = Length.inches(24);
 
     private RotaryRules() { }
 
@@ -54,7 +56,7 @@ public final class RotaryRules {
             default -> template("shape of " + c.size() + " sides", finished, "no ruler cut gives its outline", rules);
         };
         for (Dimension d : method.dimensions()) {
-            boolean trimmed = method instanceof CutMethod.Blanks b && b.pieces() > 1;
+            boolean trimmed = method instanceof CutMethod.Blanks b && (b.pieces() > 1 || isLong(b.across(), b.along()));
             if (!(method instanceof CutMethod.Template) && !trimmed && !d.isNear(rules)) {
                 return template(method.shape(), finished, "no ruler line is near the " + d.name() + " of "
                         + rules.text(d.exact()), rules);
@@ -141,8 +143,20 @@ public final class RotaryRules {
         boolean level = Math.abs(a.x()) > Math.abs(a.y());
         Dimension across = side(square ? "side" : "width", Length.inches((level ? a : b).norm()), rules);
         Dimension along = side("length", Length.inches((level ? b : a).norm()), rules);
-        return new CutMethod.Blanks(shape, square ? List.of(across) : List.of(across, along),
-                square ? "Cut squares." : "Cut rectangles.", across.ruler(), (square ? across : along).ruler(), 1);
+        List<Dimension> sides = square ? List.of(across) : List.of(across, along);
+        String how = square ? "Cut squares." : "Cut rectangles.";
+        if (isLong(across.exact(), along.exact())) {
+            List<Dimension> far = sides.stream().filter(d -> !d.isNear(rules)).toList();
+            how += far.stream().map(d -> " No ruler line is near its " + (d.exact().compareTo(LONGEST_RULER) > 0 ? "length" : "width") + ": cut it large, sew it on, then trim it to "
+                    + rules.text(d.exact().roundedTo(rules.isMetric() ? rules.fineStep() : rules.fineStep().half())) + ".").collect(java.util.stream.Collectors.joining());
+            sides = sides.stream().map(d -> d.isNear(rules) ? d : Dimension.large(d.name(), d.exact(), rules)).toList();
+        }
+        return new CutMethod.Blanks(shape, sides, how, sides.get(0).ruler(), sides.get(sides.size() - 1).ruler(), 1);
+    }
+
+    /** Longer than any ruler: borders and sashes, which are trimmed once they are sewn on and not cut round a template. */
+    private static boolean isLong(Length across, Length along) {
+        return Length.max(across, along).compareTo(LONGEST_RULER) > 0;
     }
 
     private static CutMethod parallelogram(Point a, Point b, Region finished, CuttingRules rules) {

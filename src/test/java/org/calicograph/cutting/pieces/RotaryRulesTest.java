@@ -218,4 +218,16 @@ class RotaryRulesTest {
             assertThat(RotaryRules.of(about, RULES).shape()).isEqualTo(RotaryRules.of(each, RULES).shape());
         }
     }
+
+    /** Common practice: a border that no ruler line gives is cut a little wide, sewn on and trimmed; nobody draws a template of three yards. */
+    @Test
+    void what_is_longer_than_a_ruler_is_cut_large_and_trimmed_where_no_line_is_near() {
+        Region strip = Region.rectangle(Length.inches(103), Length.inches(0.402));
+        CutMethod cut = RotaryRules.of(strip, CuttingRules.INCH);
+        assertThat(cut).isInstanceOf(CutMethod.Blanks.class);
+        assertThat(cut.dimensions()).extracting(Dimension::ruler).containsExactly(Length.inches("103 1/2"), Length.inches(1));
+        assertThat(cut.instruction()).isEqualTo("Cut rectangles. No ruler line is near its width: cut it large, sew it on, then trim it to 29/32 in.");
+        assertThat(RotaryRules.of(Region.rectangle(Length.inches(20), Length.inches(0.402)), CuttingRules.INCH)).isInstanceOf(CutMethod.Template.class);
+        assertThat(RotaryRules.of(Region.rectangle(Length.inches(103), Length.inches(2)), CuttingRules.INCH).instruction()).isEqualTo("Cut rectangles.");
+    }
 }
