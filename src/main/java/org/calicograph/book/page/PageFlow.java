@@ -28,6 +28,8 @@ public final class PageFlow {
     private final List<List<Picture>> pages = new ArrayList<>();
     private final List<Chapter> chapters = new ArrayList<>();
     private double y;
+    private String warned = "";
+    private int warnedOn;
 
     /** @param page counted from 1 */
     public record Chapter(String title, int page) { }
@@ -148,8 +150,16 @@ public final class PageFlow {
         y += Type.BODY * 0.4;
     }
 
-    /** A cautionary note in a box. */
+    /** A cautionary note in a box; once on a page. */
     public void caution(String text) {
+        if (!text.equals(warned) || warnedOn != pages.size()) {
+            warned = text;
+            warn(text);
+            warnedOn = pages.size();
+        }
+    }
+
+    private void warn(String text) {
         List<String> lines = Type.wrapped(text, width() - 0.5, Type.BODY);
         double height = (lines.size() + 1) * Type.BODY * Type.LEADING + 0.24;
         require(height);

@@ -28,7 +28,7 @@ record TableSetter(double[] widths, List<List<String>> head, List<List<List<Stri
             for (int c = 0; c < n; c++) {
                 whole[c] = Math.max(whole[c], Type.measure(row.get(c), Type.SMALL) * 1.06 + 2 * PAD);
                 // The name of a column stays on one line.
-                for (String word : row == texts.get(0) ? new String[] {row.get(c)} : row.get(c).split(" +")) {
+                for (String word : row == texts.get(0) ? List.of(row.get(c)) : Type.words(row.get(c))) {
                     least[c] = Math.max(least[c], Type.measure(word, Type.SMALL) * 1.06 + 2 * PAD);
                 }
             }

@@ -1,7 +1,9 @@
 package org.calicograph.book.page;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.regex.Pattern;
 import org.calicograph.colour.Colour;
 import org.calicograph.drawing.Picture;
 import org.calicograph.drawing.Typeface;
@@ -25,7 +27,7 @@ final class Type {
     static List<String> wrapped(String text, double width, double size) {
         List<String> lines = new ArrayList<>();
         StringBuilder line = new StringBuilder();
-        for (String word : text.split(" +")) {
+        for (String word : words(text)) {
             if (!line.isEmpty() && measure(line + " " + word, size) > width) {
                 lines.add(line.toString());
                 line.setLength(0);
@@ -42,6 +44,13 @@ final class Type {
         }
         lines.add(line.toString());
         return lines;
+    }
+
+    private static final Pattern WITHIN = Pattern.compile("(?<=\\d) +(?=\\d+/\\d)|(?<=\\d) +(?=(?:in|yd|m|cm|mm|%|°)(?:\\W|$))");
+
+    /** What a line is never broken within: words, and measures with their fraction and unit. */
+    static List<String> words(String text) {
+        return Arrays.stream(WITHIN.matcher(text).replaceAll("\u00a0").split(" +")).map(w -> w.replace('\u00a0', ' ')).toList();
     }
 
     /** The width of a line in inches. */

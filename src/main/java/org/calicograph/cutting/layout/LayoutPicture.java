@@ -13,7 +13,7 @@ import org.calicograph.geometry.Path;
 import org.calicograph.geometry.Point;
 import org.calicograph.measure.Length;
 
-/** How a layout looks: the cloth at full size, blanks lettered, the cuts across it numbered. */
+/** How a layout looks: the cloth at full size, blanks lettered, the cuts across it numbered. Strips that follow one another and are alike are drawn once. */
 public final class LayoutPicture {
 
     private static final Colour INK = Colour.hex("#2b2b2b");
@@ -30,8 +30,29 @@ public final class LayoutPicture {
         return of(layout, cloth, text, blank -> List.of());
     }
 
+    /** Strips that are cut up alike. */
+    private record Run(Panel row, int count) { }
+
+    private static List<Run> runs(Panel panel) {
+        List<Run> runs = new ArrayList<>();
+        for (Panel row : panel instanceof Panel.Rows r ? r.parts() : List.of(panel)) {
+            Run last = runs.isEmpty() ? null : runs.get(runs.size() - 1);
+            if (last != null && last.row().equals(row)) {
+                runs.set(runs.size() - 1, new Run(row, last.count() + 1));
+            } else {
+                runs.add(new Run(row, 1));
+            }
+        }
+        return runs;
+    }
+
     /** @param within the cuts that part a blank into pieces, in its own coordinates in inches, not turned */
     public static Picture of(Layout layout, Colour cloth, Function<Length, String> text, Function<Blank, List<Line>> within) {
+        List<Run> runs = runs(layout.panel());
+        return once(new Layout(layout.width(), Panel.stacked(runs.stream().map(Run::row).toList()), layout.bound()), runs, cloth, text, within);
+    }
+
+    private static Picture once(Layout layout, List<Run> runs, Colour cloth, Function<Length, String> text, Function<Blank, List<Line>> within) {
         double width = layout.width().inInches();
         double length = layout.length().inInches();
         double type = Math.max(0.8, TYPE * Math.max(width, length));
@@ -47,7 +68,7 @@ public final class LayoutPicture {
             }
             letter(s.taken().blank().name(), b, pale, type, parts);
         }
-        rows(layout, width, type, text, parts);
+        rows(runs, width, type, text, parts);
         parts.add(new Picture.Lettering(text.apply(layout.width()) + " usable width", new Point(0, -0.5 * type), type, Picture.Anchor.START,
                 Picture.Weight.REGULAR, INK));
         return margined(parts, type);
@@ -77,20 +98,19 @@ public final class LayoutPicture {
     }
 
     /** The widths of the strips that are cut across first, beside the cloth. */
-    private static void rows(Layout layout, double width, double type, Function<Length, String> text, List<Picture> into) {
-        List<Panel> rows = layout.panel() instanceof Panel.Rows r ? r.parts() : List.of(layout.panel());
+    private static void rows(List<Run> runs, double width, double type, Function<Length, String> text, List<Picture> into) {
         double y = 0;
         double free = 0;
         int number = 1;
-        for (Panel row : rows) {
-            double h = row.along().inInches();
+        for (Run run : runs) {
+            double h = run.row().along().inInches();
             double middle = Math.max(y + h / 2, free + type * 0.6);
-            String what = number++ + ": " + text.apply(row.along());
+            String what = (run.count() == 1 ? number + ": " : number + " to " + (number + run.count() - 1) + ": " + run.count() + " strips of ") + text.apply(run.row().along());
             into.add(new Picture.Lettering(what, new Point(width + 0.7 * type, middle + type * 0.35), type, Picture.Anchor.START,
                     Picture.Weight.REGULAR, INK));
             free = middle + type * 0.6;
             y += h;
+            number += run.count();
         }
     }
-
 }
