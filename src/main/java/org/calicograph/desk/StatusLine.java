@@ -17,6 +17,8 @@ final class StatusLine extends HBox {
     private String resting = "";
     private final Label progress = new Label();
     private final Label ready = new Label();
+    private KernelState able = new KernelState.Starting();
+    private boolean drawing;
 
     StatusLine() {
         super(18);
@@ -45,11 +47,16 @@ final class StatusLine extends HBox {
     }
 
     void stands(KernelState state) {
-        if (state instanceof KernelState.Starting) {
+        able = state;
+        tell();
+    }
+
+    private void tell() {
+        if (able instanceof KernelState.Starting) {
             ready.setText("getting ready");
-        } else if (state instanceof KernelState.Ready now) {
+        } else if (able instanceof KernelState.Ready now) {
             int broken = now.broken().size();
-            ready.setText(broken == 0 ? "ready" : "ready; " + broken + (broken == 1 ? " routine" : " routines") + " left out");
+            ready.setText((drawing ? "drawing" : "ready") + (broken == 0 ? "" : "; " + broken + (broken == 1 ? " routine" : " routines") + " left out"));
         } else {
             ready.setText("drawing has ended");
         }
@@ -57,6 +64,7 @@ final class StatusLine extends HBox {
 
     /** Nothing of this notebook is drawn. */
     void nothing() {
+        drawing = false;
         ready.setText("nothing is drawn");
         progress.setText("");
     }
@@ -74,6 +82,11 @@ final class StatusLine extends HBox {
             words.append(". It took long the last time; F8 draws now");
         }
         progress.setText(words.toString());
+        boolean now = pending > 0 && !waits;
+        if (now != drawing) {
+            drawing = now;
+            tell();
+        }
     }
 
     private static void part(StringBuilder words, long count, String what) {

@@ -16,7 +16,9 @@ import org.calicograph.measure.Length;
 public final class Rulers extends Region {
 
     /** How thick an edge is, in pixels. */
-    public static final double EDGE = 20;
+    public static final double EDGE = 24;
+    /** The least room between two ticks. */
+    private static final double TIGHTEST = 5;
     private static final double[] STEPS = {1, 2, 5, 10, 20, 50, 100};
     private static final double CLOSEST = 34;
 
@@ -59,11 +61,23 @@ public final class Rulers extends Region {
         pen.setFont(Font.font(getStyle().isEmpty() ? "System" : getStyle(), letters));
         double left = view.x() + view.scale() * box.left();
         double top = view.y() + view.scale() * box.top();
-        edge(pen, left, per, box.width() / unit.inInches(), getWidth(), true);
-        edge(pen, top, per, box.height() / unit.inInches(), getHeight(), false);
+        boolean inches = unit.equals(Length.inches(1));
+        edge(pen, left, per, box.width() / unit.inInches(), getWidth(), true, inches);
+        edge(pen, top, per, box.height() / unit.inInches(), getHeight(), false, inches);
     }
 
-    private void edge(GraphicsContext pen, double from, double per, double length, double room, boolean across) {
+    /** How many ticks an inch or a centimetre is parted into: halves, quarters and eighths as a quilter's ruler has them, or tenths. */
+    static int ticks(double step, double per, boolean inches) {
+        int[] parts = step == 1 ? inches ? new int[] {8, 4, 2} : new int[] {10, 5, 2} : step == 2 || step == 20 ? new int[] {2} : new int[] {(int) Math.min(10, step), 5};
+        for (int each : parts) {
+            if (step * per / each >= TIGHTEST) {
+                return each;
+            }
+        }
+        return 1;
+    }
+
+    private void edge(GraphicsContext pen, double from, double per, double length, double room, boolean across, boolean inches) {
         double step = STEPS[STEPS.length - 1];
         for (double each : STEPS) {
             if (each * per >= CLOSEST) {
@@ -71,9 +85,10 @@ public final class Rulers extends Region {
                 break;
             }
         }
-        double small = step / (step == 2 || step == 20 ? 2 : step == 1 && per >= 64 ? 4 : 5);
+        int parts = ticks(step, per, inches);
+        double small = step / parts;
         int last = (int) Math.floor(length / small + 1e-9);
-        pen.setTextAlign(across ? TextAlignment.CENTER : TextAlignment.LEFT);
+        pen.setTextAlign(across ? TextAlignment.CENTER : TextAlignment.RIGHT);
         pen.setTextBaseline(across ? VPos.TOP : VPos.CENTER);
         for (int i = 0; i <= last && i < 4000; i++) {
             double at = Math.rint(from + i * small * per) + 0.5;
@@ -82,7 +97,8 @@ public final class Rulers extends Region {
             }
             double units = i * small;
             boolean numbered = Math.abs(units / step - Math.rint(units / step)) < 1e-6;
-            double tick = numbered ? 6 : 3;
+            boolean half = parts % 2 == 0 && i % (parts / 2) == 0;
+            double tick = numbered ? 7 : half ? 5 : parts == 8 && i % 2 != 0 ? 2 : 3.5;
             if (across) {
                 pen.strokeLine(at, EDGE - tick, at, EDGE);
             } else {
@@ -90,7 +106,7 @@ public final class Rulers extends Region {
             }
             if (numbered) {
                 String number = Long.toString(Math.round(units));
-                pen.fillText(number, across ? at : 1, across ? 1 : at, across ? 40 : EDGE - 7);
+                pen.fillText(number, across ? at : EDGE - 9, across ? 2 : at, across ? 40 : EDGE - 9);
             }
         }
     }

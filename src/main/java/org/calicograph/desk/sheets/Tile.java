@@ -22,7 +22,8 @@ final class Tile extends Button {
     Tile(String words, Runnable take) {
         this.words = words;
         getStyleClass().add("tile");
-        name = new Label(words);
+        // A measure stays with its unit.
+        name = new Label(words.replaceAll("(?<=\\d) (?=\\d+/\\d|(?:in|cm|mm|m|yd)\\b)", "\u00a0"));
         name.getStyleClass().add("tile-words");
         name.setWrapText(true);
         setMaxHeight(USE_PREF_SIZE);

@@ -80,6 +80,7 @@ final class Rail extends ScrollPane {
         Entry(String cell) {
             getStyleClass().setAll("rail-picture");
             setId("rail-" + cell);
+            small.getStyleClass().add("small-picture");
             small.setFitWidth(SIDE);
             small.setFitHeight(SIDE);
             number.getStyleClass().add("pin-number");

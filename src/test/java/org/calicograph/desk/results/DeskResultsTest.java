@@ -73,4 +73,22 @@ class DeskResultsTest {
         assertThat(ColumnWidths.shared(new double[] {50, 60}, 200)).containsExactly(95, 105);
         assertThat(ColumnWidths.shared(new double[] {50, 900, 400, 40}, 390)).containsExactly(50, 180, 120, 40);
     }
+
+    /** Common practice: a quilter's ruler parts the inch into halves, quarters and eighths, never into fifths; a metric one the centimetre into tenths. */
+    @Test
+    void an_inch_is_parted_as_a_quilters_ruler_parts_it_and_ticks_never_crowd() {
+        for (double per = 4; per < 400; per *= 1.13) {
+            assertThat(Rulers.ticks(1, per, true)).isIn(1, 2, 4, 8);
+            assertThat(Rulers.ticks(1, per, false)).isIn(1, 2, 5, 10);
+            for (double step : new double[] {1, 2, 5, 10, 20, 50, 100}) {
+                for (boolean inches : new boolean[] {true, false}) {
+                    int parts = Rulers.ticks(step, per, inches);
+                    assertThat(parts == 1 || step * per / parts >= 5).isTrue();
+                    assertThat(step == 1 || step % parts == 0).as("%s in %s", step, parts).isTrue();
+                }
+            }
+        }
+        assertThat(Rulers.ticks(1, 43, true)).isEqualTo(8);
+        assertThat(Rulers.ticks(1, 34, true)).isEqualTo(4);
+    }
 }
