@@ -118,6 +118,8 @@ class DeskGesturesTest {
             evening.until("the block's word is another", () -> text(evening, "a2").equals(NINE.replace("navy", "rust")));
             assertThat(text(evening, "a3")).isEqualTo(QUILT);
             assertThat(text(evening, "a1")).isEqualTo(CLOTHS);
+            // Four nine patches with five navy squares each.
+            evening.until("it is said of how many", () -> evening.words("pointed").contains("rust in place of navy on 20 patches; undo takes it back"));
             evening.until("the quilt follows", () -> evening.words("bolts").contains("rust\n") && !evening.words("bolts").contains("rust\nnot hung"));
             evening.shot("swatch-set-down");
             evening.keys(KeyCode.CONTROL, KeyCode.Z);

@@ -46,9 +46,9 @@ final class Type {
         return lines;
     }
 
-    private static final Pattern WITHIN = Pattern.compile("(?<=\\d) +(?=\\d+/\\d)|(?<=\\d) +(?=(?:in|yd|m|cm|mm|%|°)(?:\\W|$))");
+    private static final Pattern WITHIN = Pattern.compile("(?<=\\d) +(?=\\d+/\\d)|(?<=\\d) +(?=(?:in|yd|m|cm|mm|%|°)(?:\\W|$))|(?<=\\d in|\\d cm|\\d mm) +(?=x )");
 
-    /** What a line is never broken within: words, and measures with their fraction and unit. */
+    /** What a line is never broken within: words, and measures with their fraction and unit and the x behind them. */
     static List<String> words(String text) {
         return Arrays.stream(WITHIN.matcher(text).replaceAll("\u00a0").split(" +")).map(w -> w.replace('\u00a0', ' ')).toList();
     }

@@ -40,6 +40,11 @@ public final class PartFinder implements Surface {
         return of(picture).at(p).map(Picture.Label::title);
     }
 
+    /** How many parts of a picture have a title that is wanted. */
+    public static int count(Picture picture, Predicate<String> wanted) {
+        return (int) of(picture).areas.stream().map(Area::label).distinct().filter(l -> wanted.test(l.title())).count();
+    }
+
     /** A point well inside the first part whose title is wanted, and not beneath another. */
     static Optional<Point> within(Picture picture, Predicate<String> wanted) {
         PartFinder finder = of(picture);

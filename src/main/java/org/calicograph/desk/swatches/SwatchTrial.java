@@ -36,6 +36,8 @@ public final class SwatchTrial {
     private final Dropped dropped;
     private final Map<String, String> before = new LinkedHashMap<>();
     private final List<ClothWords.Attempt> attempts;
+    /** How many patches of the picture were of the swatch's cloth before. */
+    private int had;
 
     private SwatchTrial(Session session, Dropped dropped, List<CellSource> cells, List<ClothWords.Attempt> attempts) {
         this.session = session;
@@ -69,7 +71,10 @@ public final class SwatchTrial {
         cells.stream().filter(c -> !near.contains(c) && ClothWords.variable(List.of(c), dropped.swatch()).isPresent()).forEach(wanted::add);
         Session session = Session.open(inOrder(cells, wanted), dials, options, SessionListener.NONE);
         SwatchTrial trial = new SwatchTrial(session, dropped, wanted, attempts.subList(0, Math.min(MOST, attempts.size())));
-        return session.drawAll().thenCompose(done -> trial.next(0)).whenComplete((done, trouble) -> session.close());
+        return session.drawAll().thenCompose(done -> {
+            trial.had = trial.ofSwatch();
+            return trial.next(0);
+        }).whenComplete((done, trouble) -> session.close());
     }
 
     private static CompletableFuture<Outcome> nothing(String why) {
@@ -98,7 +103,8 @@ public final class SwatchTrial {
         attempt.texts().forEach(session::edit);
         return session.drawStale().thenCompose(done -> {
             if (suits()) {
-                String words = dropped.swatch() + " in place of " + dropped.cloth() + (attempt.words() == 1 ? "" : ", written in " + attempt.words() + " places") + "; undo takes it back";
+                int patches = ofSwatch() - had;
+                String words = dropped.swatch() + " in place of " + dropped.cloth() + " on " + patches + (patches == 1 ? " patch" : " patches") + (attempt.words() == 1 ? "" : ", written in " + attempt.words() + " places") + "; undo takes it back";
                 return CompletableFuture.completedFuture(new Outcome(attempt.texts(), words));
             }
             attempt.texts().keySet().forEach(id -> session.edit(id, before.get(id)));
@@ -107,11 +113,23 @@ public final class SwatchTrial {
     }
 
     private boolean suits() {
+        return hanging().flatMap(p -> PartFinder.titleAt(p, dropped.place())).map(this::isOfSwatch).orElse(false);
+    }
+
+    private boolean isOfSwatch(String title) {
+        return title.startsWith(dropped.swatch() + ", ");
+    }
+
+    private int ofSwatch() {
+        return hanging().map(p -> PartFinder.count(p, this::isOfSwatch)).orElse(0);
+    }
+
+    /** The picture that the swatch was dropped on, as it is drawn now. */
+    private Optional<Picture> hanging() {
         if (!(session.state(dropped.cell()) instanceof CellState.Done done)) {
-            return false;
+            return Optional.empty();
         }
         List<Picture> pictures = ExhibitPane.flat(done.exhibit()).stream().filter(e -> e instanceof Exhibit.Drawn).map(e -> ((Exhibit.Drawn) e).picture()).toList();
-        return dropped.picture() < pictures.size() && PartFinder.titleAt(pictures.get(dropped.picture()), dropped.place())
-                .map(t -> t.startsWith(dropped.swatch() + ", ")).orElse(false);
+        return pictures.stream().skip(dropped.picture()).findFirst();
     }
 }
