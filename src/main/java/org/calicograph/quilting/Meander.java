@@ -9,6 +9,7 @@ import java.util.Set;
 import org.calicograph.geometry.Box;
 import org.calicograph.geometry.Path;
 import org.calicograph.geometry.Point;
+import org.calicograph.geometry.Polygons;
 import org.calicograph.geometry.Region;
 import org.calicograph.measure.Angle;
 import org.calicograph.measure.Length;
@@ -17,6 +18,11 @@ import org.calicograph.quilting.filling.Flood;
 import org.calicograph.quilting.filling.Raster;
 import org.calicograph.quilting.filling.Rooms;
 import org.calicograph.quilting.filling.SmoothRound;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.geom.prep.PreparedGeometry;
+import org.locationtech.jts.geom.prep.PreparedGeometryFactory;
 
 /**
  * A wandering line that fills a region evenly and never crosses itself (stippling, when small).
@@ -42,6 +48,9 @@ public final class Meander {
     private static final int MOST_SPURS = 6;
     private static final double SPUR = 0.72;
     private static final double CLEAR = 2.3;
+    /** How far a line may lie out of its region, in inches, and how small a part of it is filled by itself, in gaps squared. */
+    private static final double STRAY = 1e-3;
+    private static final double SMALLEST = 0.2;
 
     private final Raster raster;
     private final int parts;
@@ -80,13 +89,49 @@ public final class Meander {
         double aim = limit - 2 * accuracy.inInches();
         double size = limit * 1.02;
         while (true) {
-            List<Path> lines = lines(region, size, aim, seed);
+            List<Path> lines = within(region, size, aim, seed);
             Gap gap = Gap.largest(region, lines, accuracy);
             if (gap.diameter() <= aim) {
                 return new Fill(lines, gap);
             }
             size *= Math.max(0.75, Math.min(0.98, aim / gap.diameter()));
         }
+    }
+
+    /** Lines that stay in the region: where the rounding of a turn would leave it, as in a point with hardly room to turn, they keep off its edge. */
+    private static List<Path> within(Region region, double size, double aim, long seed) {
+        List<Path> lines = lines(region, size, aim, seed);
+        Polygon ground = Polygons.of(region, STRAY);
+        double out = out(lines, ground);
+        for (double off = Math.max(0.01, 1.5 * out); out > STRAY && off < size; off *= 1.6) {
+            List<Path> closer = new ArrayList<>();
+            for (Region part : Polygons.regions(ground.buffer(-off, 4))) {
+                if (part.area().squareInches() > SMALLEST * size * size) {
+                    closer.addAll(lines(part, size, aim, seed));
+                }
+            }
+            if (!closer.isEmpty()) {
+                lines = closer;
+                out = out(closer, ground);
+            }
+        }
+        return lines;
+    }
+
+    /** How far lines stray out of the ground, in inches. */
+    private static double out(List<Path> lines, Polygon ground) {
+        PreparedGeometry near = PreparedGeometryFactory.prepare(ground.buffer(STRAY));
+        double most = 0;
+        for (Path line : lines) {
+            Geometry drawn = Polygons.FACTORY.createLineString(Polygons.coordinates(line.flattened(STRAY)));
+            if (!near.covers(drawn)) {
+                for (Coordinate c : drawn.getCoordinates()) {
+                    most = Math.max(most, ground.distance(Polygons.FACTORY.createPoint(c)));
+                }
+                most = Math.max(most, 1.01 * STRAY);
+            }
+        }
+        return most;
     }
 
     private static List<Path> lines(Region region, double size, double aim, long seed) {
@@ -174,6 +219,9 @@ public final class Meander {
     private void spur(int point, boolean wallSide) {
         Point gap = raster.at(point);
         double reach = (wallSide ? ways : walls).distance(point);
+        if (!Double.isFinite(reach)) {
+            return; // a single room has no walls that a spur could keep clear of; smaller rooms will
+        }
         List<Point> best = List.of();
         double nearest = reach;
         for (int i = 0; i <= 8; i++) {

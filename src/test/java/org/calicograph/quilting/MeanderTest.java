@@ -40,6 +40,30 @@ class MeanderTest {
         }
     }
 
+    /** Stars with points down to ten degrees, and thin triangles: where there is hardly room to turn, the line turns earlier and never leaves. */
+    @Test
+    void a_meander_stays_in_regions_that_run_out_into_points() {
+        Random random = new Random(12);
+        for (int i = 0; i < Integer.getInteger("points", 24); i++) {
+            int points = 3 + random.nextInt(6);
+            double inner = 1 + 2.5 * random.nextDouble();
+            List<Point> corners = new ArrayList<>();
+            for (int k = 0; k < 2 * points; k++) {
+                double angle = Math.PI * k / points;
+                double r = k % 2 == 0 ? 8 : inner;
+                corners.add(new Point(8 + r * Math.cos(angle), 8 + r * Math.sin(angle)));
+            }
+            Region region = i % 4 == 3 ? Region.polygon(new Point(0, 0), new Point(16, 1 + random.nextDouble()), new Point(0, 2 + random.nextDouble()))
+                    : Region.polygon(corners.toArray(Point[]::new));
+            Meander.Fill fill = Meander.fill(region, Length.inches(0.5 + random.nextDouble()), i);
+            List<LineString> lines = fill.lines().stream()
+                    .map(p -> Polygons.FACTORY.createLineString(Polygons.coordinates(p.flattened(1e-3)))).toList();
+            Geometry all = Polygons.FACTORY.createMultiLineString(lines.toArray(LineString[]::new));
+            assertThat(all.isSimple()).as("region %d crosses itself", i).isTrue();
+            assertThat(Polygons.of(region, 1e-3).buffer(1e-3).covers(all)).as("region %d is left", i).isTrue();
+        }
+    }
+
     @Test
     void a_square_is_filled_in_one_go_and_the_same_seed_gives_the_same_line() {
         Region square = Region.rectangle(new Box(0, 0, 12, 12));
