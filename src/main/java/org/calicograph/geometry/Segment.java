@@ -8,6 +8,9 @@ import java.util.List;
  */
 public sealed interface Segment permits Line, Arc, Cubic {
 
+    /** Turns so near half a turn, in radians, are told apart by what lies a little way along. */
+    double CUSP = 1e-4;
+
     /** Where it begins. */
     Point from();
 
@@ -46,6 +49,25 @@ public sealed interface Segment permits Line, Arc, Cubic {
      * without the first point and with the last.
      */
     void flatten(double accuracy, List<Point> into);
+
+    /**
+     * How far a path turns from the end of this segment into the next, in radians above -pi and up to pi; above 0 is clockwise on
+     * the page. In a cusp, where a path goes back the way it came, the bend of the two tells on which side it goes back.
+     *
+     * @param next begins where this ends
+     */
+    default double turnInto(Segment next) {
+        Point in = heading(1).unit();
+        Point out = next.heading(0).unit();
+        double turn = Math.atan2(in.cross(out), in.dot(out));
+        if (Math.abs(turn) < Math.PI - CUSP) {
+            return turn;
+        }
+        double near = 0.05 * Math.min(length(), next.length());
+        Point before = to().minus(at(1 - near / length()));
+        Point after = next.at(near / next.length()).minus(to());
+        return before.cross(after) < 0 ? -Math.abs(turn) : Math.abs(turn);
+    }
 
     /** The point halfway by share. */
     default Point middle() {

@@ -150,7 +150,7 @@ public final class Offset {
     private void join(Segment a, Segment b) {
         Point u = a.heading(1).unit();
         Point v = b.heading(0).unit();
-        double turn = Math.atan2(u.cross(v), u.dot(v));
+        double turn = a.turnInto(b);
         // The moved edges part where the ring turns away from the side they move to.
         boolean parts = inward ? turn < 0 : turn > 0;
         Point p = a.to().plus(side(u));

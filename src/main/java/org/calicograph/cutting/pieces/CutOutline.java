@@ -58,7 +58,7 @@ public final class CutOutline {
             Point corner = s.get(i).to();
             Point in = s.get(i).heading(1).unit();
             Point out = s.get((i + 1) % s.size()).heading(0).unit();
-            double angle = Math.PI - Math.atan2(in.cross(out), in.dot(out));
+            double angle = Math.PI - s.get(i).turnInto(s.get((i + 1) % s.size()));
             if (angle > Math.PI / 2 - 1e-6) {
                 continue;
             }

@@ -36,9 +36,7 @@ record Outline(List<Step> steps, int lie) {
         List<Segment> s = closed.clockwise().joined().segments();
         List<Step> steps = new ArrayList<>();
         for (int i = 0; i < s.size(); i++) {
-            Point out = s.get(i).heading(1);
-            Point in = s.get((i + 1) % s.size()).heading(0);
-            double turn = Math.toDegrees(Math.atan2(out.cross(in), out.dot(in)));
+            double turn = Math.toDegrees(s.get(i).turnInto(s.get((i + 1) % s.size())));
             Point chord = s.get(i).to().minus(s.get(i).from());
             double bend = s.get(i).middle().minus(s.get(i).from()).cross(chord) / Math.max(1e-9, chord.norm());
             steps.add(new Step(round(s.get(i).length(), LENGTHS), round(bend, LENGTHS), round(turn, ANGLES)));
