@@ -27,7 +27,7 @@ import org.calicograph.desk.opened.Trust;
 import org.calicograph.notebook.Cell;
 import org.calicograph.notebook.Notebook;
 import org.calicograph.notebook.NotebookException;
-import org.calicograph.notebook.NotebookFile;
+import org.calicograph.notebook.NotebookReader;
 
 /**
  * The open notebook's file: opening, saving, keeping unsaved work safe, noticing what others do to it. What
@@ -81,7 +81,7 @@ final class Papers {
         this.recents = new Recents(options.own());
         this.trust = new Trust(options.own(), options.product());
         this.presence = new Presence(options.own());
-        autosave.setOnFinished(e -> keepSafe(() -> { }));
+        autosave.setOnFinished(e -> keepSafe());
         watch.setCycleCount(Animation.INDEFINITE);
         watch.play();
     }
@@ -103,11 +103,7 @@ final class Papers {
     /** The notebook with which the desk is first met. */
     void openFirst() {
         try (InputStream in = Papers.class.getResourceAsStream("first-evening.json")) {
-            Path copy = Files.createTempFile("first-evening", ".json");
-            Files.write(copy, in.readAllBytes());
-            Notebook notebook = NotebookFile.read(copy);
-            Files.delete(copy);
-            begin(notebook, Optional.empty(), true);
+            begin(NotebookReader.read(in.readAllBytes(), "first-evening.json"), Optional.empty(), true);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
@@ -190,17 +186,29 @@ final class Papers {
                 deeds("Take it up", () -> takeUp(left), "Throw it away", left::discard)));
     }
 
-    /** What was left is thrown away only when it is kept anew. */
+    /** What was left becomes this window's own; what was written here before can be had back by undoing. */
     private void takeUp(Recovery.Left left) {
         try {
             Notebook unsaved = left.read();
-            begin(unsaved, file, trusted);
+            if (opened.isUnsaved()) {
+                opened.change(unsaved);
+            } else {
+                begin(unsaved, file, trusted);
+            }
             opened.markUnsaved();
             tell();
-            keepSafe(left::discard);
+            Recovery place = recovery();
+            clerk.ask(() -> {
+                place.takeOver(left);
+                return true;
+            }, done -> { }, this::notKept);
         } catch (NotebookException e) {
             notices.say("file", e.getMessage());
         }
+    }
+
+    private void notKept(Exception e) {
+        notices.say("recovery", "Unsaved work can't be kept safe: " + e.getMessage());
     }
 
     private Recovery recovery() {
@@ -220,7 +228,7 @@ final class Papers {
         table.savedAs(opened.isUnsaved() ? "\u25cf " + name + ", unsaved" : name);
     }
 
-    private void keepSafe(Runnable kept) {
+    private void keepSafe() {
         Recovery place = recovery();
         Notebook now = opened.notebook();
         boolean unsaved = opened.isUnsaved();
@@ -231,10 +239,7 @@ final class Papers {
                 place.clear();
             }
             return unsaved;
-        }, done -> {
-            notices.hush("recovery");
-            kept.run();
-        }, e -> notices.say("recovery", "Unsaved work can't be kept safe: " + e.getMessage()));
+        }, done -> notices.hush("recovery"), this::notKept);
     }
 
     /** @param ask where to save a notebook that has no file yet; empty if the person thinks better of it */
@@ -243,11 +248,7 @@ final class Papers {
     }
 
     private void save(Supplier<Optional<Path>> ask, Runnable then) {
-        if (file.isPresent()) {
-            save(file.get(), then);
-        } else {
-            saveAs(ask, then);
-        }
+        file.ifPresentOrElse(f -> save(f, then), () -> saveAs(ask, then));
     }
 
     void saveAs(Supplier<Optional<Path>> ask) {
@@ -289,10 +290,12 @@ final class Papers {
         Notebook words = opened.notebook();
         OpenNotebook its = opened;
         boolean mayRun = trusted;
+        Recovery place = recovery();
         clerk.ask(() -> {
             if (mine && to.isChangedElsewhere()) {
                 return false;
             }
+            place.aboutToSave(words);
             to.save(whole);
             if (mayRun) {
                 trust.grant(words, to.path());
@@ -304,7 +307,7 @@ final class Papers {
                 return;
             }
             its.markSaved(words);
-            keepSafe(() -> { });
+            keepSafe();
             notices.hush("file");
             notices.hush("gone");
             tell();

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.util.Optional;
 import org.calicograph.notebook.Notebook;
 import org.calicograph.notebook.NotebookException;
@@ -75,7 +76,35 @@ public final class Recovery {
         }
     }
 
-    /** What a window that is no more has left, the latest. */
+    /**
+     * Where there is a copy, makes it what is about to be saved: a window killed between saving and {@link #clear} then
+     * leaves nothing that is older than its file.
+     */
+    public void aboutToSave(Notebook notebook) {
+        if (Files.exists(own())) {
+            try {
+                keep(notebook);
+            } catch (NotebookException e) {
+                // Saving says what is wrong with the disk.
+            }
+        }
+    }
+
+    /**
+     * Makes what another window has left this one's own, in one step, so that it is never there twice.
+     *
+     * @throws NotebookException if it can't be
+     */
+    public void takeOver(Left left) throws NotebookException {
+        try {
+            Files.move(left.file(), own(), StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+        } catch (IOException e) {
+            keep(left.read());
+            left.discard();
+        }
+    }
+
+    /** What a window that is no more has left, the latest; nothing that the file holds already. */
     public Optional<Left> find() {
         String start = "." + name + ".";
         Optional<Left> found = Optional.empty();
@@ -84,7 +113,9 @@ public final class Recovery {
                 String rest = each.getFileName().toString().substring(start.length());
                 boolean left = rest.endsWith(END) && Window.read(rest.substring(0, rest.length() - END.length())).map(w -> !w.isAlive()).orElse(false);
                 long when = left ? Files.getLastModifiedTime(each).toMillis() : 0;
-                if (left && (found.isEmpty() || found.get().when() < when)) {
+                if (left && isSaved(each)) {
+                    Files.deleteIfExists(each);
+                } else if (left && (found.isEmpty() || found.get().when() < when)) {
                     found = Optional.of(new Left(each, when));
                 }
             }
@@ -92,6 +123,14 @@ public final class Recovery {
             return Optional.empty();
         }
         return found;
+    }
+
+    private boolean isSaved(Path left) {
+        try {
+            return file.isPresent() && NotebookFile.read(file.get()).withoutResults().equals(NotebookFile.read(left).withoutResults());
+        } catch (NotebookException e) {
+            return false;
+        }
     }
 
     /**

@@ -48,6 +48,29 @@ class OpenFilesTest {
     }
 
     @Test
+    void what_is_saved_already_is_not_offered_again_and_what_is_taken_up_is_there_once() throws Exception {
+        Path file = folder.resolve("ropewalk.json");
+        OpenFile.at(file).save(ropewalk);
+        Process gone = new ProcessBuilder(Path.of(System.getProperty("java.home"), "bin", "java").toString(), "-version").start();
+        gone.waitFor();
+        Recovery here = Recovery.beside(file);
+        Recovery theirs = here.of(new Window(gone.pid(), 1));
+        theirs.aboutToSave(ropewalk);
+        assertThat(here.find()).isEmpty();
+        theirs.keep(ropewalk.withTitle("Rope"));
+        theirs.aboutToSave(ropewalk);
+        assertThat(here.find()).isEmpty();
+        theirs.keep(ropewalk.withTitle("Rope"));
+        here.takeOver(here.find().orElseThrow());
+        assertThat(here.find()).isEmpty();
+        try (var all = Files.list(folder)) {
+            assertThat(all).hasSize(2);
+        }
+        here.clear();
+        assertThat(folder.toFile().list()).containsExactly("ropewalk.json");
+    }
+
+    @Test
     void work_is_found_although_another_process_has_the_number_now() throws Exception {
         Recovery here = Recovery.beside(folder.resolve("ropewalk.json"));
         Window now = Window.here();
