@@ -26,6 +26,9 @@ import org.calicograph.wire.Failure;
 /** A notebook being drawn for a command. The kernel starts while the file is still being read. */
 final class Drawing implements AutoCloseable {
 
+    /** Letters of a failure's words told; a report holds them all. */
+    private static final int MOST_WORDS = 500;
+
     private final Notebook notebook;
     private final Session session;
     private final Progress progress;
@@ -161,7 +164,8 @@ final class Drawing implements AutoCloseable {
         for (Map.Entry<String, CellState> cell : states().entrySet()) {
             if (cell.getValue() instanceof CellState.Failed failed) {
                 String at = failed.failure().at().map(p -> " at " + p).orElse("");
-                err.println(name + ": cell " + cell.getKey() + " " + Terminal.alarming("failed") + at + ": " + Main.oneLine(failed.failure().message()));
+                String why = Main.oneLine(failed.failure().message());
+                err.println(name + ": cell " + cell.getKey() + " " + Terminal.alarming("failed") + at + ": " + (why.length() > MOST_WORDS ? why.substring(0, MOST_WORDS) + "…" : why));
                 code = Refusal.CELL;
             }
         }

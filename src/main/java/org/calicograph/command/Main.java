@@ -69,7 +69,9 @@ public final class Main implements Runnable {
     }
 
     static String oneLine(String text) {
-        return String.valueOf(text).strip().replaceAll("\\s*[\\r\\n]+\\s*", " ");
+        return String.valueOf(text).strip().replaceAll("\\s*[\\r\\n]+\\s*", " ")
+                // Letters that steer a terminal, or turn a line round, are no words.
+                .replaceAll("[[\\p{Cntrl}\\u061c\\u200e\\u200f\\u2028-\\u202e\\u2066-\\u2069]&&[^\\t]]", "\uFFFD");
     }
 
     @Override

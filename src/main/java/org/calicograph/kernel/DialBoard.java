@@ -46,6 +46,9 @@ final class DialBoard {
 
     /** The dial at the value it is to have. */
     static synchronized <D extends Dial> D take(D declared) {
+        if (declared.name().isBlank()) {
+            throw new IllegalArgumentException("A dial has no name, so nobody could turn it; give it one, as in dial(\"points\", 5, 16, 12).");
+        }
         Declared other = DECLARED.get(declared.name());
         if (other != null && other.piece != current && !(other.piece.cell().equals(current.cell()) && other.piece.source().equals(current.source()))) {
             throw new IllegalArgumentException("The dial '" + declared.name() + "' is declared twice"

@@ -101,7 +101,7 @@ final class Faults {
             String message = t.getMessage();
             String text = message == null ? "" : message;
             // Letters that steer a terminal are no words.
-            String plain = text.replaceAll("[\\p{Cntrl}&&[^\n\t]]", "\uFFFD");
+            String plain = text.replaceAll("[[\\p{Cntrl}\\u061c\\u200e\\u200f\\u2028-\\u202e\\u2066-\\u2069]&&[^\n\t]]", "\uFFFD");
             return plain.length() > 4000 ? plain.substring(0, 4000) + "…" : plain;
         } catch (Throwable e) {
             return "its message can't be read (" + kind(e) + ")";

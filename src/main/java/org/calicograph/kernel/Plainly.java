@@ -180,7 +180,8 @@ final class Plainly {
         for (Catalogue.Broken each : stdlib.broken()) {
             String name = java.nio.file.Path.of(each.file()).getFileName().toString();
             if (name.equals(wanted + ".java")) {
-                return wanted + " can't be used: in " + name + ", line " + each.problem().from().line() + ", " + each.problem().message().replaceFirst("\\.$", "") + ".";
+                return wanted + " can't be used: in " + name + ", line " + each.problem().from().line() + ", " + each.problem().message()
+                        .replaceFirst("(?s)cannot find symbol\\s+symbol:\\s+\\w+ ([\\w.]+).*", "it uses $1, which is not to be had").replaceFirst("\\.$", "") + ".";
             }
         }
         String close = near(symbol, all);

@@ -56,13 +56,19 @@ final class Printing {
         room = Math.max(0, MOST - already);
         lost = 0;
         open = true;
-        if (taken && System.out != stream) {
+        keep();
+    }
+
+    /** A cell may have taken the streams away, and the compiler can't do without them. */
+    void keep() {
+        if (taken && (System.out != stream || System.err != stream || System.in == null)) {
             restore();
         }
     }
 
     synchronized String end() {
         open = false;
+        keep();
         String text = kept.toString(StandardCharsets.UTF_8);
         kept = new ByteArrayOutputStream();
         if (lost == 0) {

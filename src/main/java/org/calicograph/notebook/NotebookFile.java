@@ -18,6 +18,9 @@ public final class NotebookFile {
     public static Notebook read(Path file) throws NotebookException {
         String name = file.toString();
         try {
+            if (name.isEmpty()) {
+                throw new NotebookException("''", "this is no name of a file; name a notebook");
+            }
             if (Files.isDirectory(file)) {
                 throw new NotebookException(name, "this is a folder; name a notebook in it");
             }

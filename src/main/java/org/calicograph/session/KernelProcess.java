@@ -79,7 +79,7 @@ final class KernelProcess {
         // A command is over in seconds, where the quick compiler alone takes half the time; a desk stays open.
         return List.of(Path.of(System.getProperty("java.home"), "bin", "java").toString(), "-Xmx" + options.heapMegabytes() + "m", "-Xss1m",
                 "-XX:TieredStopAtLevel=" + (options.warm() ? 4 : 1), "-XX:+UseSerialGC", "-XX:-UsePerfData", "-Xshare:auto", "-Xlog:disable",
-                "-Xlog:all=error:stderr", "-Djava.awt.headless=true",
+                "-Xlog:all=error:stderr", "-XX:+DisplayVMOutputToStderr", "-Djava.awt.headless=true",
                 // What a Java that crashes leaves behind belongs into the system's folder for such things.
                 "-XX:ErrorFile=" + Path.of(System.getProperty("java.io.tmpdir"), "calicograph-%p.log"));
     }

@@ -71,6 +71,9 @@ public final class OutputPlace {
         if (!Files.exists(file)) {
             return;
         }
+        if (file.toString().isEmpty()) {
+            throw new Refusal(Refusal.FILE, "'' is no name of a file; give --out another name");
+        }
         if (!Files.isRegularFile(file)) {
             throw new Refusal(Refusal.FILE, file + ": this is not an ordinary file; give --out another name");
         }

@@ -45,7 +45,7 @@ public final class WholeDivision {
     /** A division in a piece: where it begins and ends there, and what is said of it. */
     public record Found(int from, int to, String message) { }
 
-    private static final Pattern SILENT = Pattern.compile("(?s)\"\"\".*?\"\"\"|\"(?:\\\\.|[^\"\\\\\n])*\"|'(?:\\\\.|[^'\\\\])'|//[^\n]*|/\\*.*?\\*/");
+    private static final Pattern SILENT = Pattern.compile("(?s)\"\"\".*?\"\"\"|\"(?:[^\"\\\\\n]++|(?:\\\\.)++)*+\"|'(?:\\\\.|[^'\\\\])'|//[^\n]*|/\\*.*?\\*/");
     private static final String HOUSE = "org.calicograph.";
     private static final Set<String> BOXES = Set.of("java.lang.Integer", "java.lang.Long", "java.lang.Short", "java.lang.Byte", "java.lang.Character");
     private static final Set<Tree.Kind> ARITHMETIC = Set.of(Tree.Kind.PLUS, Tree.Kind.MINUS, Tree.Kind.MULTIPLY, Tree.Kind.DIVIDE, Tree.Kind.REMAINDER);
