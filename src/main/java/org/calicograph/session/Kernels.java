@@ -258,6 +258,6 @@ final class Kernels implements KernelProcess.Ear {
 
     private static String how(int code, String lastWords) {
         String end = code > 128 ? "it was ended by signal " + (code - 128) : "it ended with code " + code;
-        return lastWords.isBlank() ? end : end + " (" + lastWords.lines().findFirst().orElse("") + ")";
+        return lastWords.isBlank() ? end : end + " (" + String.join(": ", lastWords.lines().limit(2).toList()) + ")";
     }
 }

@@ -106,7 +106,7 @@ final class HostileRows {
 
     /** Those of the command lines that start a process for the cells. */
     static final List<String> DRAWING = List.of("a page over a link to itself", "a page below a file", "a page where no folder can be", "a page with a name of 300 letters",
-            "draw into a file", "draw into a device", "draw into a folder that has a folder for a picture", "a sheet over no such dial", "a dial past its range",
+            "draw into a file", "draw into a device", "draw into a folder that has a folder for a picture", "a sheet over no such dial", "no such dial", "a dial past its range",
             "a dial that is no number", "more memory than there is", "no such quilt", "a class in an empty folder", "compared with nothing", "routines beside no notebook");
 
     /** Command lines over a small sound notebook {@code N}; what begins with {@code +} is made ready in the folder. */

@@ -34,8 +34,8 @@ class KeptThroughKillsTest {
     private static final long PROMISED_MILLIS = 5_000;
     /** A notebook that takes a while to write, so that kills meet writing. */
     private static final Notebook LONG = Notebook.titled("Tide Table", Cell.prose("p1", ""), Cell.code("a1", ("// " + "tide ".repeat(20) + "\n").repeat(6_000)));
-    /** Lines between two saves; 0 where nothing is ever saved. */
-    private static final int[] SAVES = {0, 7, 90, 0, 3, 250};
+    /** Lines between two saves, which a hand asks for once in a second at most; 0 where nothing is ever saved. */
+    private static final int[] SAVES = {0, 60, 90, 0, 180, 250};
 
     @TempDir
     Path folder;
