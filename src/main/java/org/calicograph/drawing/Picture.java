@@ -76,10 +76,15 @@ public sealed interface Picture permits Picture.Shape, Picture.Lettering, Pictur
 
     enum Weight { REGULAR, BOLD }
 
-    /** Pictures one over another, the first at the bottom, moved together; a label makes them findable. */
-    record Group(List<Picture> parts, Transform transform, Optional<Label> label) implements Picture {
+    /** Pictures one over another, the first at the bottom, moved together; a label makes them findable, a tag says what they are on a page. */
+    record Group(List<Picture> parts, Transform transform, Optional<Label> label, Optional<Tag> tag) implements Picture {
         public Group {
             parts = List.copyOf(parts);
+        }
+
+        /** Without a tag. */
+        public Group(List<Picture> parts, Transform transform, Optional<Label> label) {
+            this(parts, transform, label, Optional.empty());
         }
     }
 
@@ -124,13 +129,18 @@ public sealed interface Picture permits Picture.Shape, Picture.Lettering, Pictur
         return new Group(List.of(this), Transform.IDENTITY, Optional.of(new Label(id, title)));
     }
 
+    /** This picture as a part of a page that is read aloud. */
+    default Picture tagged(Tag tag) {
+        return new Group(List.of(this), Transform.IDENTITY, Optional.empty(), Optional.of(tag));
+    }
+
     /** The picture moved, turned, mirrored or made larger. */
     default Picture transformed(Transform t) {
         if (t.equals(Transform.IDENTITY)) {
             return this;
         }
         if (this instanceof Group g && g.label().isEmpty()) {
-            return new Group(g.parts(), g.transform().then(t), g.label());
+            return new Group(g.parts(), g.transform().then(t), g.label(), g.tag());
         }
         return new Group(List.of(this), t, Optional.empty());
     }

@@ -19,4 +19,10 @@ public interface Surface {
 
     /** The end of what a label named. */
     default void end(Picture.Label label) { }
+
+    /** What follows, up to the matching end, is such a part of a page. */
+    default void begin(Tag tag) { }
+
+    /** The end of a part of a page. */
+    default void end(Tag tag) { }
 }

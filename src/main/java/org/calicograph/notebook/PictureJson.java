@@ -1,6 +1,7 @@
 package org.calicograph.notebook;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -8,13 +9,14 @@ import java.util.Optional;
 import org.calicograph.drawing.Paint;
 import org.calicograph.drawing.Pen;
 import org.calicograph.drawing.Picture;
+import org.calicograph.drawing.Tag;
 import org.calicograph.colour.Colour;
 import org.calicograph.geometry.Point;
 import org.calicograph.geometry.Transform;
 
 /**
  * A picture as it is saved: {@code {"paths": ["M 0 0 L 1 0 …"], "fill": "#1f3a5f", "pen": {…}}},
- * {@code {"lettering": "A", "at": [0, 0], …}} or {@code {"parts": […], "id": …, "title": …}}.
+ * {@code {"lettering": "A", "at": [0, 0], …}} or {@code {"parts": […], "id": …, "title": …, "role": …, "said": …}}.
  */
 final class PictureJson {
 
@@ -47,6 +49,15 @@ final class PictureJson {
             group.label().ifPresent(label -> {
                 fields.put("id", Json.of(label.id()));
                 fields.put("title", Json.of(label.title()));
+            });
+            group.tag().ifPresent(tag -> {
+                fields.put("role", Json.of(tag.role().name().toLowerCase(java.util.Locale.ROOT)));
+                if (!tag.said().isEmpty()) {
+                    fields.put("said", Json.of(tag.said()));
+                }
+                if (tag.continued()) {
+                    fields.put("continued", new Json.Bool(true));
+                }
             });
             Transform t = group.transform();
             if (!t.equals(Transform.IDENTITY)) {
@@ -127,7 +138,13 @@ final class PictureJson {
         }).orElse(Transform.IDENTITY);
         Optional<Picture.Label> label = node.optional("id").map(id ->
                 new Picture.Label(id.text(), node.optional("title").map(JsonNode::text).orElse("")));
-        return new Picture.Group(parts, t, label);
+        return new Picture.Group(parts, t, label, node.optional("role").map(role -> tag(node, role)));
+    }
+
+    private static Tag tag(JsonNode node, JsonNode role) {
+        Tag.Role known = Arrays.stream(Tag.Role.values()).filter(r -> r.name().toLowerCase(java.util.Locale.ROOT).equals(role.text())).findFirst()
+                .orElseThrow(() -> role.wrong("\"paragraph\", \"figure\" or another part of a page"));
+        return new Tag(known, node.optional("said").map(JsonNode::text).orElse(""), node.optional("continued").map(JsonNode::flag).orElse(false));
     }
 
     private static List<Double> numbers(JsonNode node, int count) {

@@ -10,6 +10,7 @@ import org.calicograph.drawing.Paint;
 import org.calicograph.drawing.Pen;
 import org.calicograph.drawing.Picture;
 import org.calicograph.drawing.Table;
+import org.calicograph.drawing.Tag;
 import org.calicograph.fabric.Cloth;
 import org.calicograph.colour.Colour;
 import org.calicograph.colour.Photo;
@@ -124,12 +125,14 @@ final class ExhibitReader {
             case ExhibitFormat.GROUP: {
                 Transform t = transform();
                 Optional<Picture.Label> label = in.get() == 0 ? Optional.empty() : Optional.of(new Picture.Label(text(), text()));
+                int role = in.get();
+                Optional<Tag> part = role == 0 ? Optional.empty() : Optional.of(new Tag(Tag.Role.values()[role - 1], text(), in.get() != 0));
                 int n = count();
                 List<Picture> parts = new ArrayList<>(n);
                 for (int i = 0; i < n; i++) {
                     parts.add(picture(depth + 1));
                 }
-                return new Picture.Group(parts, t, label);
+                return new Picture.Group(parts, t, label, part);
             }
             default:
                 throw new IllegalArgumentException("no picture has tag " + tag);

@@ -130,6 +130,11 @@ final class ExhibitWriter {
                 text(label.id());
                 text(label.title());
             });
+            tag(group.tag().map(t -> t.role().ordinal() + 1).orElse(0));
+            group.tag().ifPresent(t -> {
+                text(t.said());
+                tag(t.continued() ? 1 : 0);
+            });
             count(group.parts().size());
             group.parts().forEach(part -> picture(part, depth + 1));
         }

@@ -38,7 +38,7 @@ final class Legible {
                 same &= other == part;
                 parts.add(other);
             }
-            return same ? group : new Picture.Group(parts, group.transform(), group.label());
+            return same ? group : new Picture.Group(parts, group.transform(), group.label(), group.tag());
         }
         return picture;
     }

@@ -12,6 +12,7 @@ import org.calicograph.drawing.Paint;
 import org.calicograph.drawing.Pen;
 import org.calicograph.drawing.Picture;
 import org.calicograph.drawing.Surface;
+import org.calicograph.drawing.Tag;
 import org.calicograph.drawing.Typeface;
 import org.calicograph.drawing.Walk;
 import org.calicograph.geometry.Arc;
@@ -25,7 +26,7 @@ import org.calicograph.geometry.Transform;
 
 /**
  * Writes a picture as SVG 1.1, true to scale: one user unit is one inch, to four decimals. Each labelled
- * part is a {@code <g>} with its id, made safe and unique, and its title.
+ * part is a {@code <g>} with its id, made safe and unique, and its title; each tagged part one with its ARIA role.
  */
 public final class SvgWriter implements Surface {
 
@@ -72,6 +73,39 @@ public final class SvgWriter implements Surface {
 
     @Override
     public void end(Picture.Label label) {
+        out.raw("</g>\n");
+    }
+
+    @Override
+    public void begin(Tag tag) {
+        String role = switch (tag.role()) {
+            case TITLE, CHAPTER, HEADING -> "heading\" aria-level=\"" + tag.role().rank();
+            case PARAGRAPH -> "paragraph";
+            case NOTE -> "note";
+            case LIST -> "list";
+            case ITEM -> "listitem";
+            case TABLE -> "table";
+            case ROW -> "row";
+            case COLUMN -> "columnheader";
+            case CELL -> "cell";
+            case FIGURE -> "img";
+            case CAPTION -> "caption";
+            case MARK, WORDS, FURNITURE -> "";
+        };
+        out.raw("<g");
+        if (!role.isEmpty()) {
+            out.raw(" role=\"").raw(role).raw("\"");
+        } else if (tag.role() == Tag.Role.FURNITURE) {
+            out.raw(" aria-hidden=\"true\"");
+        }
+        if (!tag.said().isEmpty() && (tag.role() == Tag.Role.FIGURE || tag.role() == Tag.Role.TABLE)) {
+            out.raw(" aria-label=\"").escaped(tag.said()).raw("\"");
+        }
+        out.raw(">\n");
+    }
+
+    @Override
+    public void end(Tag tag) {
         out.raw("</g>\n");
     }
 
