@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import org.calicograph.drawing.Paint;
@@ -51,7 +52,7 @@ final class PictureJson {
                 fields.put("title", Json.of(label.title()));
             });
             group.tag().ifPresent(tag -> {
-                fields.put("role", Json.of(tag.role().name().toLowerCase(java.util.Locale.ROOT)));
+                fields.put("role", Json.of(word(tag.role())));
                 if (!tag.said().isEmpty()) {
                     fields.put("said", Json.of(tag.said()));
                 }
@@ -141,10 +142,18 @@ final class PictureJson {
         return new Picture.Group(parts, t, label, node.optional("role").map(role -> tag(node, role)));
     }
 
-    private static Tag tag(JsonNode node, JsonNode role) {
-        Tag.Role known = Arrays.stream(Tag.Role.values()).filter(r -> r.name().toLowerCase(java.util.Locale.ROOT).equals(role.text())).findFirst()
-                .orElseThrow(() -> role.wrong("\"paragraph\", \"figure\" or another part of a page"));
-        return new Tag(known, node.optional("said").map(JsonNode::text).orElse(""), node.optional("continued").map(JsonNode::flag).orElse(false));
+    private static Tag tag(JsonNode node, JsonNode name) {
+        Tag.Role role = Arrays.stream(Tag.Role.values()).filter(r -> word(r).equals(name.text())).findFirst()
+                .orElseThrow(() -> name.wrong("\"paragraph\", \"figure\" or another part of a page"));
+        String said = node.optional("said").map(JsonNode::text).orElse("");
+        if (role == Tag.Role.FIGURE && said.isBlank()) {
+            throw node.wrong("a figure with \"said\", words for whoever can't see it");
+        }
+        return new Tag(role, said, node.optional("continued").map(JsonNode::flag).orElse(false));
+    }
+
+    private static String word(Tag.Role role) {
+        return role.name().toLowerCase(Locale.ROOT);
     }
 
     private static List<Double> numbers(JsonNode node, int count) {

@@ -125,8 +125,7 @@ final class ExhibitReader {
             case ExhibitFormat.GROUP: {
                 Transform t = transform();
                 Optional<Picture.Label> label = in.get() == 0 ? Optional.empty() : Optional.of(new Picture.Label(text(), text()));
-                int role = in.get();
-                Optional<Tag> part = role == 0 ? Optional.empty() : Optional.of(new Tag(Tag.Role.values()[role - 1], text(), in.get() != 0));
+                Optional<Tag> part = part(in.get());
                 int n = count();
                 List<Picture> parts = new ArrayList<>(n);
                 for (int i = 0; i < n; i++) {
@@ -137,6 +136,13 @@ final class ExhibitReader {
             default:
                 throw new IllegalArgumentException("no picture has tag " + tag);
         }
+    }
+
+    private Optional<Tag> part(int role) {
+        if (role < 0 || role > Tag.Role.values().length) {
+            throw new IllegalArgumentException("no part of a page has role " + role);
+        }
+        return role == 0 ? Optional.empty() : Optional.of(new Tag(Tag.Role.values()[role - 1], text(), in.get() != 0));
     }
 
     private Transform transform() {

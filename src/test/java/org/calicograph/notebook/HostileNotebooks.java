@@ -91,6 +91,8 @@ public final class HostileNotebooks {
                 "{\"picture\": {\"paths\": [\"L 0 0\"]}}", "{\"picture\": {\"paths\": [\"M 0 0 L 1\"]}}", "{\"picture\": {\"paths\": [\"M 0 0 Z\"]}}",
                 "{\"picture\": {\"paths\": [\"M 0 0 L NaN 1\"]}}", "{\"picture\": {\"paths\": [\"M 0 0 A 0 1 1\"]}}",
                 "{\"picture\": {\"paths\": [\"M 0 0 L 1 1\"], \"fill\": \"mauve\"}}", "{\"picture\": {\"paths\": [\"M 0 0 L 1 1\"], \"fill\": \"#fff\", \"opacity\": 7}}",
+                "{\"picture\": {\"parts\": [], \"role\": \"ghost\"}}", "{\"picture\": {\"parts\": [], \"role\": \"figure\"}}",
+                "{\"picture\": {\"parts\": [], \"role\": \"figure\", \"said\": \" \"}}", "{\"picture\": {\"parts\": [], \"role\": \"row\", \"continued\": 1}}",
                 "{\"picture\": {\"parts\": [], \"transform\": [1, 0]}}", "{\"picture\": {\"parts\": [], \"transform\": [1, 0, 0, 1, 1e999, 0]}}",
                 "{\"picture\": {\"lettering\": \"A\", \"at\": [0, 0], \"size\": -1, \"anchor\": \"start\", \"colour\": \"#000\"}}",
                 "{\"picture\": {\"lettering\": \"A\", \"at\": [0, 0], \"size\": 1, \"anchor\": \"left\", \"colour\": \"#000\"}}")) {

@@ -7,6 +7,7 @@ import net.jqwik.api.Combinators;
 import org.calicograph.drawing.Paint;
 import org.calicograph.drawing.Pen;
 import org.calicograph.drawing.Picture;
+import org.calicograph.drawing.Tag;
 import org.calicograph.colour.Colour;
 import org.calicograph.geometry.Path;
 import org.calicograph.geometry.Point;
@@ -34,7 +35,10 @@ final class PictureExamples {
         Arbitrary<Picture> letters = Combinators.combine(Arbitraries.strings().alpha().ofMaxLength(8), points, above,
                 Arbitraries.of(Picture.Anchor.values()), Arbitraries.of(Picture.Weight.values()), colours).as(Picture.Lettering::new);
         Arbitrary<Picture> leaves = Arbitraries.oneOf(shapes, letters);
-        return Arbitraries.oneOf(leaves, Combinators.combine(leaves.list().ofMaxSize(3), points).as((parts, step) ->
+        Arbitrary<Tag> tags = Combinators.combine(Arbitraries.of(Tag.Role.values()), Arbitraries.strings().alpha().ofMinLength(1).ofMaxLength(8),
+                Arbitraries.of(true, false)).as(Tag::new);
+        Arbitrary<Picture> told = Combinators.combine(leaves, tags).as(Picture::tagged);
+        return Arbitraries.oneOf(leaves, told, Combinators.combine(leaves.list().ofMaxSize(3), points).as((parts, step) ->
                 Picture.group(List.copyOf(parts)).transformed(Transform.move(step)).labelled("p1", "Bed & board")));
     }
 }

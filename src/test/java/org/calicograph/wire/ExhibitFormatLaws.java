@@ -20,6 +20,7 @@ import org.calicograph.drawing.Paint;
 import org.calicograph.drawing.Pen;
 import org.calicograph.drawing.Picture;
 import org.calicograph.drawing.Table;
+import org.calicograph.drawing.Tag;
 import org.calicograph.colour.Colour;
 import org.calicograph.geometry.Path;
 import org.calicograph.geometry.PathPen;
@@ -120,7 +121,9 @@ class ExhibitFormatLaws {
                 .as(Picture.Label::new).optional();
         Arbitrary<Transform> transforms = Arbitraries.oneOf(Arbitraries.just(Transform.IDENTITY),
                 Combinators.combine(numbers(), numbers(), numbers(), numbers(), numbers(), numbers()).as(Transform::new));
-        Arbitrary<Picture> groups = Combinators.combine(leaves.list().ofMaxSize(4), transforms, labels).as(Picture.Group::new);
-        return Arbitraries.oneOf(leaves, groups, Combinators.combine(groups.list().ofMaxSize(3), transforms, labels).as(Picture.Group::new));
+        Arbitrary<Optional<Tag>> tags = Combinators.combine(Arbitraries.of(Tag.Role.class), Arbitraries.strings().alpha().ofMinLength(1).ofMaxLength(5),
+                Arbitraries.of(true, false)).as(Tag::new).optional();
+        Arbitrary<Picture> groups = Combinators.combine(leaves.list().ofMaxSize(4), transforms, labels, tags).as(Picture.Group::new);
+        return Arbitraries.oneOf(leaves, groups, Combinators.combine(groups.list().ofMaxSize(3), transforms, labels, tags).as(Picture.Group::new));
     }
 }
