@@ -224,6 +224,31 @@ public record Draft(String title, Box sheet, Map<String, Figure> figures, List<S
                 + ", and bring the others across by parallels: " + name + "1 to " + name + (parts - 1) + ".", from, to);
     }
 
+    /**
+     * Marks equal steps of a ruler along the line from one point towards another; the marks are the name with 1, 2, 3 and so on.
+     *
+     * @throws IllegalArgumentException if there is no step, the step has no length, or the last mark would lie beyond the second point
+     */
+    public Draft stepOff(String name, String from, String to, Length step, int count) {
+        if (count < 1 || step.inInches() <= 0) {
+            throw new IllegalArgumentException("'" + name + "' can't be stepped off " + count + " times by " + step + "; use 1 or more steps longer than nothing");
+        }
+        Point start = at(from);
+        double whole = start.distance(at(to));
+        double last = step.times(count).inInches();
+        // A share of a length may be rounded up by less than the tolerance; each step carries that on, and the last mark ends on the point.
+        if (last > whole + (count + 1) * Point.TOLERANCE) {
+            throw new IllegalArgumentException("'" + name + "' in step " + (steps.size() + 1) + " can't be stepped off: " + count + " steps of " + step + " reach "
+                    + step.times(count) + ", but from " + from + " to " + to + " it is " + distance(from, to) + "; use fewer or shorter steps");
+        }
+        Map<String, Figure> dots = new LinkedHashMap<>();
+        for (int i = 1; i <= count; i++) {
+            dots.put(name + i, new Figure.Dot(start.towards(at(to), Math.min(1, step.times(i).inInches() / whole))));
+        }
+        return with(dots, "Lay the ruler's zero on " + from + " and its edge along to " + to + ", and mark every " + step + ": " + name + "1"
+                + (count > 1 ? " to " + name + count : "") + ".", from, to);
+    }
+
     /** Draws the line that halves the distance between two points at a right angle. */
     public Draft bisector(String name, String from, String to) {
         Point middle = at(from).midway(at(to));

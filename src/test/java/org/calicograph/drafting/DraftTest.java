@@ -101,4 +101,37 @@ class DraftTest {
         assertThatThrownBy(() -> wide.point("N", inches(2), inches(0)).crossing("X", "one", "other", "N")).hasMessageContaining("off the sheet of 4 in x 4 in");
         assertThat(wide.crossing("X", "one", "other", "S").figures()).containsKey("X");
     }
+
+    /** Steps on a slant, carried square to a side, cut the side in equal parts: Euclid, Elements VI.10. */
+    @Property(tries = 60)
+    void steps_along_a_slant_part_the_side_evenly(@ForAll @IntRange(min = 2, max = 12) int parts, @ForAll @IntRange(min = 1, max = 15) int sixteenths) {
+        Draft slant = Draft.blank("Slant", inches(20), inches(20)).point("A", inches(1), inches(19)).point("B", inches(7), inches(19)).point("E", inches(7), inches(11))
+                .segment("AB", "A", "B");
+        org.calicograph.measure.Length step = inches(sixteenths, 16);
+        assertThat(slant.stepOff("S", "A", "E", step, parts - 1 > 10 / step.inInches() ? 1 : parts - 1).at("S1").distance(slant.at("A"))).isCloseTo(sixteenths / 16.0, within(1e-9));
+        // The side is 6 and the slant 10 by I.47, so that every step comes down 6/10 of its length further on.
+        org.calicograph.measure.Length share = inches(10).dividedBy(parts);
+        Draft even = slant.stepOff("S", "A", "E", share, parts);
+        for (int i = 1; i <= parts; i++) {
+            Draft down = even.perpendicular("v" + i, "AB", "S" + i).crossing("F" + i, "v" + i, "AB");
+            assertThat(down.at("F" + i).distance(down.at("A"))).as("mark " + i).isCloseTo(Math.min(6, 0.6 * share.times(i).inInches()), within(1e-9)).isCloseTo(6.0 * i / parts, within(1e-5));
+        }
+    }
+
+    @Test
+    void steps_that_leave_the_line_or_have_no_length_are_refused() {
+        Draft line = Draft.blank("Line", inches(6), inches(4)).point("A", inches(1), inches(2)).point("B", inches(5), inches(2));
+        assertThat(line.stepOff("S", "A", "B", inches(1), 4).steps().get(2).words()).isEqualTo("Lay the ruler's zero on A and its edge along to B, and mark every 1 in: S1 to S4.");
+        assertThat(line.stepOff("S", "A", "B", inches(3), 1).steps().get(2).words()).endsWith("mark every 3 in: S1.");
+        assertThat(line.stepOff("S", "A", "B", inches(1), 4).at("S4").near(line.at("B"), 1e-9)).isTrue();
+        assertThatThrownBy(() -> line.stepOff("S", "A", "B", inches(1), 5)).isInstanceOf(IllegalArgumentException.class)
+                .hasMessage("'S' in step 3 can't be stepped off: 5 steps of 1 in reach 5 in, but from A to B it is 4 in; use fewer or shorter steps");
+        assertThatThrownBy(() -> line.stepOff("S", "A", "B", inches(1), 0)).isInstanceOf(IllegalArgumentException.class)
+                .hasMessage("'S' can't be stepped off 0 times by 1 in; use 1 or more steps longer than nothing");
+        assertThatThrownBy(() -> line.stepOff("S", "A", "B", inches(0), 2)).hasMessageContaining("2 times by 0 in");
+        assertThatThrownBy(() -> line.stepOff("S", "A", "B", inches(-1), 2)).hasMessageContaining("use 1 or more steps longer than nothing");
+        assertThatThrownBy(() -> line.stepOff("S", "A", "Z", inches(1), 2)).hasMessageContaining("'Z', which is not on the sheet");
+        assertThatThrownBy(() -> line.point("S2", inches(3), inches(3)).stepOff("S", "A", "B", inches(1), 2)).hasMessageContaining("'S2', which is there already");
+        assertThatThrownBy(() -> line.stepOff("S", "A", "A", inches(1), 1)).hasMessageContaining("but from A to A it is 0 in");
+    }
 }

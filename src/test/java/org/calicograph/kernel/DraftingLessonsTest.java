@@ -5,8 +5,14 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.calicograph.drawing.Exhibit;
 import org.calicograph.notebook.Cell;
 import org.calicograph.notebook.Notebook;
@@ -23,6 +29,7 @@ class DraftingLessonsTest {
 
     @TempDir
     static Path cache;
+    private static final Pattern ANSWERED = Pattern.compile("\\.answered\\((\\w+)\\)");
     private static Cells cells;
     private List<String> gone = List.of();
 
@@ -37,28 +44,54 @@ class DraftingLessonsTest {
         cells.forget("probe");
     }
 
-    /** Draws every cell in order, each question's answer as given in place of its dial. */
-    private void walk(String file, Map<String, String> answers) throws Exception {
+    /** Draws every cell in order; then the dials are turned to wrong answers, each told with its hint, and to the right ones. */
+    private void walk(String file, Map<String, String> right, Map<String, String> wrong) throws Exception {
         Path path = Path.of("notebooks/lessons", file);
         Notebook notebook = NotebookFile.read(path);
         assertThat(NotebookWriter.write(notebook)).isEqualTo(Files.readString(path));
         gone = notebook.cells().stream().map(Cell::id).toList();
+        Set<String> asked = new TreeSet<>();
+        List<String> questions = new ArrayList<>();
         for (Cell cell : notebook.cells()) {
             if (cell instanceof Cell.Code) {
-                String text = cell.text();
-                for (Map.Entry<String, String> answer : answers.entrySet()) {
-                    text = text.replace(".answered(" + answer.getKey() + ")", ".answered(" + answer.getValue() + ")");
-                }
-                Cells.Result result = cells.evaluate(cell.id(), text, Map.of(), List.of());
+                Cells.Result result = cells.evaluate(cell.id(), cell.text(), Map.of(), List.of());
                 assertThat(result.failure()).as(file + " " + cell.id()).isEmpty();
                 Exhibit shown = ExhibitFormat.exhibit(result.exhibit().orElseThrow());
-                if (text.contains("Question.of")) {
-                    assertThat(shown.toString()).as(text).contains(answers.values().stream().anyMatch(v -> v.contains("WRONG")) ? "is not it yet" : "is right.");
+                Matcher answer = ANSWERED.matcher(cell.text());
+                if (answer.find()) {
+                    asked.add(answer.group(1));
+                    questions.add(cell.id());
+                    assertThat(shown.toString()).as(cell.text()).contains("is not it yet.");
                 } else {
-                    assertThat(shown).as(text).isNotInstanceOf(Exhibit.Words.class);
+                    assertThat(shown).as(cell.text()).isNotInstanceOf(Exhibit.Words.class);
                 }
             }
         }
+        assertThat(asked).as("questions of " + file).isEqualTo(right.keySet()).isEqualTo(wrong.keySet());
+        assertThat(turned(file, wrong)).containsOnlyKeys(questions).allSatisfy((cell, words) -> assertThat(words).as(cell).containsPattern("is not it yet\\. \\w+ \\w+"));
+        assertThat(turned(file, right)).containsOnlyKeys(questions).allSatisfy((cell, words) -> assertThat(words).as(cell).contains("is right."));
+    }
+
+    /** What the questions say once their dials stand at the answers. */
+    private Map<String, String> turned(String file, Map<String, String> answers) {
+        Map<String, String> said = new LinkedHashMap<>();
+        Turning.End end = cells.turn(answers, gone, new Turning() {
+            @Override
+            public void begins(String cell) { }
+
+            @Override
+            public boolean sketched(String cell, Exhibit exhibit, long began, long ran) {
+                said.put(cell, exhibit.toString());
+                return false;
+            }
+
+            @Override
+            public void ends(String cell, Cells.Result result) {
+                assertThat(result.failure()).as(file + " " + cell).isEmpty();
+            }
+        });
+        assertThat(end.anew()).isEmpty();
+        return said;
     }
 
     private String told(String expression) throws Exception {
@@ -74,7 +107,7 @@ class DraftingLessonsTest {
     /** Euclid I.46: four sides alike; by I.47 a right angle at each corner, since both diagonals' squares are twice the side's. */
     @Test
     void the_square_is_true_and_its_grid_even() throws Exception {
-        walk("the-square-and-its-grid.json", Map.of("corner", "inches(\"5 5/8\")", "unit", "inches(1)"));
+        walk("the-square-and-its-grid.json", Map.of("corner", "5 5/8 in", "unit", "1 in"), Map.of("corner", "5 in", "unit", "2 in"));
         for (String side : List.of("AB", "BC", "CD", "DA")) {
             assertThat(distance("square", side.substring(0, 1), side.substring(1))).as(side).isCloseTo(4, within(1e-9));
         }
@@ -90,7 +123,7 @@ class DraftingLessonsTest {
     /** Common practice: half the diagonal, swung from each corner. Its corners lie on one circle, with eight sides alike. */
     @Test
     void the_octagon_is_regular() throws Exception {
-        walk("the-octagon-in-a-square.json", Map.of("corner", "135"));
+        walk("the-octagon-in-a-square.json", Map.of("corner", "135"), Map.of("corner", "45"));
         for (int i = 1; i <= 8; i++) {
             assertThat(distance("octagon", "P" + i, "P" + (i % 8 + 1))).as("side " + i).isCloseTo(4 * (Math.sqrt(2) - 1), within(1e-9));
             assertThat(distance("octagon", "O", "P" + i)).as("corner " + i).isCloseTo(Math.hypot(2, 2 * (Math.sqrt(2) - 1)), within(1e-9));
@@ -106,7 +139,7 @@ class DraftingLessonsTest {
     /** Euclid IV.15: the side of the hexagon is the radius of its circle. */
     @Test
     void the_hexagon_is_regular() throws Exception {
-        walk("the-hexagon.json", Map.of("corner", "120"));
+        walk("the-hexagon.json", Map.of("corner", "120"), Map.of("corner", "60"));
         List<String> corners = List.of("R", "P2", "P3", "L", "P5", "P6", "R");
         for (int i = 0; i < 6; i++) {
             assertThat(distance("hexagon", corners.get(i), corners.get(i + 1))).as(corners.get(i)).isCloseTo(2, within(1e-9));
@@ -122,7 +155,7 @@ class DraftingLessonsTest {
     /** Common practice: each line joins marks three eighths of a turn apart; the chord is twice the radius times the sine of 67 1/2 degrees. */
     @Test
     void the_star_has_eight_lines_alike() throws Exception {
-        walk("the-eight-pointed-star.json", Map.of("tip", "45"));
+        walk("the-eight-pointed-star.json", Map.of("tip", "45"), Map.of("tip", "60"));
         double radius = Math.hypot(2, 2 * (Math.sqrt(2) - 1));
         for (int i = 0; i < 8; i++) {
             assertThat(distance("star", "P" + (i + 1), "P" + ((i + 3) % 8 + 1))).as("line " + i).isCloseTo(2 * radius * Math.sin(Math.toRadians(67.5)), within(1e-9));
@@ -133,14 +166,30 @@ class DraftingLessonsTest {
                     .differences().stream().map(d -> d.figure() + d.isMadeHere()).toList())""").lines()).containsExactly("startrue");
     }
 
+    /** Euclid VI.10: a line is cut as another was cut, by parallels; heights of the marks by I.47, from the side and the slant alone. */
     @Test
-    void wrong_answers_are_told_with_the_hint() throws Exception {
-        walk("the-square-and-its-grid.json", Map.of("corner", "inches(5 /* WRONG */)", "unit", "inches(2 /* WRONG */)"));
-        gone.forEach(cells::forget);
-        walk("the-octagon-in-a-square.json", Map.of("corner", "45 /* WRONG */"));
-        gone.forEach(cells::forget);
-        walk("the-hexagon.json", Map.of("corner", "60 /* WRONG */"));
-        gone.forEach(cells::forget);
-        walk("the-eight-pointed-star.json", Map.of("tip", "60 /* WRONG */"));
+    void the_slanted_ruler_parts_the_square_in_five_and_seven() throws Exception {
+        walk("five-and-seven-patches.json", Map.of("sixteenths", "2", "rise", "2 3/16 in", "pieces", "9",
+                "longest", "6 3/8 in", "seventh", "5 1/4 in", "middle", "1 1/2 in", "cut", "3 1/2 in"),
+                Map.of("sixteenths", "1", "rise", "2 in", "pieces", "25", "longest", "7 in", "seventh", "7 in", "middle", "1 in", "cut", "3 in"));
+        assertThat(distance("five", "B", "E")).isCloseTo(Math.sqrt(25 - 20.25), within(1e-9));
+        assertThat(distance("seven", "B", "E")).isCloseTo(Math.sqrt(5.25 * 5.25 - 20.25), within(1e-9));
+        for (int i = 1; i <= 4; i++) {
+            for (String foot : List.of("AF", "DT", "AL", "BM")) {
+                assertThat(distance("five", foot.substring(0, 1), foot.substring(1) + i)).as(foot + i).isCloseTo(0.9 * i, within(1e-9));
+            }
+            assertThat(distance("five", "F" + i, "T" + i)).as("column " + i).isCloseTo(4.5, within(1e-9));
+            assertThat(distance("five", "L" + i, "M" + i)).as("row " + i).isCloseTo(4.5, within(1e-9));
+        }
+        for (int i = 1; i <= 6; i++) {
+            assertThat(distance("seven", "A", "F" + i)).as("seventh " + i).isCloseTo(4.5 * i / 7, within(1e-9));
+            assertThat(distance("seven", "D", "T" + i)).as("seventh " + i).isCloseTo(4.5 * i / 7, within(1e-9));
+        }
+        // Seven whole inches do not lie in the square: the slant would leave it, since its diagonal is shorter.
+        assertThat(distance("square", "A", "C")).isCloseTo(4.5 * Math.sqrt(2), within(1e-9)).isLessThan(7);
+        // The compass opened to 4 7/8 in: the swing is named, and the mark on BC inherits it.
+        assertThat(told("""
+                String.join("\\n", DraftReview.of(slant, square.circle("swing", "A", inches("4 7/8")).crossing("E", "swing", "BC", "B").segment("AE", "A", "E"))
+                    .differences().stream().map(d -> d.figure() + d.isMadeHere()).toList())""").lines()).contains("swingtrue", "Efalse").doesNotContain("BCtrue", "BCfalse");
     }
 }
