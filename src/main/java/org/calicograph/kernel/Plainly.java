@@ -24,6 +24,7 @@ final class Plainly {
             + ".*?required:(.*?)found:(.*?)reason:.*");
     private static final Pattern NONE_SUITS = Pattern.compile("no suitable (?:method|constructor) found for (\\w+)\\((.*)\\)");
     private static final Pattern NOT_THIS = Pattern.compile("(?m)^\\s*(?:method|constructor) (\\S+)\\.(?:<[^>]*>)?(\\w+)\\((.*)\\) is not applicable");
+    private static final Pattern NO_PACKAGE = Pattern.compile("package ([\\w.]+) does not exist");
     private static final Pattern EXPECTED = Pattern.compile("(.+) expected");
     private static final int NEAR = 2;
 
@@ -52,6 +53,16 @@ final class Plainly {
             }
         }
         int end = (int) Math.max(start, Math.min(most, piece.offset() + to));
+        Matcher lost = NO_PACKAGE.matcher(diag.getMessage(Locale.ENGLISH));
+        if (lost.matches()) {
+            // Compilers differ in where they point; the name itself is what is read.
+            int at = text.lastIndexOf(lost.group(1), start);
+            at = at < piece.offset() ? text.indexOf(lost.group(1), piece.offset()) : at;
+            if (at >= 0 && at + lost.group(1).length() <= most) {
+                start = at;
+                end = at + lost.group(1).length();
+            }
+        }
         return new Problem(Place.of(text, start), Place.of(text, end), words(diag.getMessage(Locale.ENGLISH), names));
     }
 

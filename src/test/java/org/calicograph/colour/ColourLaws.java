@@ -117,7 +117,10 @@ class ColourLaws {
         double hues = Math.abs((a.oklch().hue() - b.oklch().hue() + 540) % 360 - 180);
         double duller = Math.min(a.oklch().chroma(), b.oklch().chroma());
         if (hues > 120 && duller > 0.08 && Math.min(a.value(), b.value()) > 30) {
-            assertThat(round).as("%s to %s, across grey %.3f", a, b, across).isGreaterThan(0.4 * duller);
+            // No colour on the way is duller than both ends, unless a screen can't show a clearer one of its hue and lightness
+            // (between green and blue it shows little: 0.36 of the ends' chroma was the least of 50,000 pairs).
+            assertThat(Ramp.between(a, b, 9).colours()).as("%s to %s, across grey %.3f", a, b, across).allMatch(c -> c.oklch().chroma() > duller - 0.005
+                    || !c.oklch().withChroma(1.02 * c.oklch().chroma() + 0.003).inGamut());
         }
     }
 
