@@ -32,13 +32,22 @@ public final class DraftPicture {
     /** The whole draft, the last step's work picked out. */
     public static Picture of(Draft draft) {
         List<Step> steps = draft.steps();
-        return sheet(draft, steps.isEmpty() ? new Step("", List.of(), List.of()) : steps.get(steps.size() - 1));
+        return sheet(draft, steps.isEmpty() ? new Step("", List.of(), List.of()) : steps.get(steps.size() - 1), places(draft));
+    }
+
+    private static Map<Point, SpotLabels.Place> places(Draft draft) {
+        return SpotLabels.places(draft, letters(draft));
+    }
+
+    private static double letters(Draft draft) {
+        return draft.sheet().width() / 36;
     }
 
     /** The draft after each of its steps, one picture beneath another, each with the step's words. */
     public static Exhibit steps(Draft draft) {
+        Map<Point, SpotLabels.Place> places = places(draft);
         return Exhibit.several(IntStream.range(0, draft.steps().size())
-                .mapToObj(i -> Exhibit.of(of(draft.after(i + 1)), draft.steps().get(i).words())).toArray(Exhibit[]::new));
+                .mapToObj(i -> Exhibit.of(sheet(draft.after(i + 1), draft.steps().get(i), places), draft.steps().get(i).words())).toArray(Exhibit[]::new));
     }
 
     /**
@@ -51,17 +60,18 @@ public final class DraftPicture {
             throw new IllegalArgumentException("panels can't stand in rows of " + columns + "; use 1 or more");
         }
         List<Picture> panels = new ArrayList<>();
+        Map<Point, SpotLabels.Place> places = places(draft);
         double width = draft.sheet().width();
         double size = width / 26;
         double gap = width / 10;
-        double tall = draft.sheet().height() + size * 6.5;
+        List<List<String>> words = IntStream.range(0, draft.steps().size()).mapToObj(i -> wrapped((i + 1) + ". " + draft.steps().get(i).words(), 44)).toList();
+        double tall = draft.sheet().height() + size * (1.3 + 1.3 * Math.max(4, words.stream().mapToInt(List::size).max().orElse(0)));
         for (int i = 0; i < draft.steps().size(); i++) {
             Step step = draft.steps().get(i);
             List<Picture> parts = new ArrayList<>();
-            parts.add(step(draft, i));
+            parts.add(sheet(draft.after(i + 1), step, places));
             double y = draft.sheet().bottom() + size * 1.6;
-            List<String> lines = wrapped((i + 1) + ". " + step.words(), 44);
-            for (String line : lines.subList(0, Math.min(4, lines.size()))) {
+            for (String line : words.get(i)) {
                 parts.add(new Picture.Lettering(line, new Point(0, y), size, Picture.Anchor.START, Picture.Weight.REGULAR, INK));
                 y += size * 1.3;
             }
@@ -77,7 +87,7 @@ public final class DraftPicture {
      * @throws IndexOutOfBoundsException if the draft has no such step
      */
     public static Picture step(Draft draft, int index) {
-        return sheet(draft.after(index + 1), draft.steps().get(index));
+        return sheet(draft.after(index + 1), draft.steps().get(index), places(draft));
     }
 
     private static List<String> wrapped(String text, int most) {
@@ -94,7 +104,7 @@ public final class DraftPicture {
         return lines;
     }
 
-    private static Picture sheet(Draft draft, Step step) {
+    private static Picture sheet(Draft draft, Step step, Map<Point, SpotLabels.Place> places) {
         double width = draft.sheet().width();
         double fine = width / 900;
         List<Picture> parts = new ArrayList<>();
@@ -116,7 +126,11 @@ public final class DraftPicture {
                 }
             }
         }
-        spots.forEach(spot -> dot(spot, draft.sheet(), parts));
+        spots.forEach(spot -> {
+            SpotLabels.Place place = places.get(spot.at());
+            parts.add(new Picture.Shape(List.of(Path.circle(spot.at(), width / 180)), Paint.of(spot.colour()), Pen.NONE));
+            parts.add(new Picture.Lettering(spot.names(), place.base(), letters(draft), place.anchor(), Picture.Weight.REGULAR, spot.colour()));
+        });
         return Picture.group(parts);
     }
 
@@ -136,19 +150,6 @@ public final class DraftPicture {
 
     private static Picture stroke(List<Path> paths, Colour colour, double width) {
         return new Picture.Shape(paths, Paint.NONE, Pen.of(colour, width));
-    }
-
-    /** The label stands outwards of its point, seen from the middle of the sheet, where fewer lines run. */
-    private static void dot(Spot spot, Box sheet, List<Picture> into) {
-        double width = sheet.width();
-        double size = width / 36;
-        Point at = spot.at();
-        Point out = at.minus(sheet.centre());
-        Point direction = out.norm() < width / 50 ? new Point(0.7, -0.7) : out.unit();
-        Picture.Anchor anchor = direction.x() > 0.35 ? Picture.Anchor.START : direction.x() < -0.35 ? Picture.Anchor.END : Picture.Anchor.MIDDLE;
-        Point base = at.plus(direction.times(size * 0.7)).plus(0, size * 0.36 * (1 + direction.y()));
-        into.add(new Picture.Shape(List.of(Path.circle(at, width / 180)), Paint.of(spot.colour()), Pen.NONE));
-        into.add(new Picture.Lettering(spot.names(), base, size, anchor, Picture.Weight.REGULAR, spot.colour()));
     }
 
     /** A figure's line within the sheet: what would leave the paper is cut off at its edges. */
