@@ -192,4 +192,26 @@ class DraftingLessonsTest {
                 String.join("\\n", DraftReview.of(slant, square.circle("swing", "A", inches("4 7/8")).crossing("E", "swing", "BC", "B").segment("AE", "A", "E"))
                     .differences().stream().map(d -> d.figure() + d.isMadeHere()).toList())""").lines()).contains("swingtrue", "Efalse").doesNotContain("BCtrue", "BCfalse");
     }
+
+    /** Euclid IV.6: the lines from middle to middle cross at right angles and halve each other, so that their ends are a square's corners; its side by I.47. */
+    @Test
+    void the_square_on_point_is_true_and_half_as_large() throws Exception {
+        walk("the-square-on-point.json", Map.of("side", "2 13/16 in", "corner", "90", "triangles", "4", "block", "4 1/4 in", "cut", "3 in", "squares", "2", "whole", "3 1/2 in"),
+                Map.of("side", "2 in", "corner", "45", "triangles", "2", "block", "6 in", "cut", "2 5/8 in", "squares", "4", "whole", "3 in"));
+        for (String side : List.of("MN", "NK", "KL", "LM")) {
+            assertThat(distance("square", side.substring(0, 1), side.substring(1))).as(side).isCloseTo(Math.sqrt(2 * 2 + 2 * 2), within(1e-9));
+        }
+        assertThat(distance("square", "M", "K")).isCloseTo(4, within(1e-9));
+        assertThat(distance("square", "N", "L")).isCloseTo(4, within(1e-9));
+        // Four triangles with two sides of 2 in have the area of the square on point.
+        assertThat(Math.pow(distance("square", "M", "N"), 2)).isCloseTo(4 * (2 * 2 / 2.0), within(1e-9));
+        // A line 1/4 in outside each side of a half-square triangle makes its short side longer by 1/4 in times 2 and the root of 2: plain trigonometry.
+        assertThat(4.25 / 2 + 0.25 * (1 + 1 / Math.tan(Math.PI / 8))).isCloseTo(3, within(1.0 / 32));
+        // M set by eye, 1/8 in off: the mark and the ink that ends on it differ, K and L and N do not.
+        assertThat(told("""
+                String.join("\\n", DraftReview.of(square, sheet.bisector("upright", "A", "B").point("M", inches("3 1/8"), inches(5)).crossing("K", "upright", "CD")
+                    .bisector("level", "B", "C").crossing("N", "level", "BC").crossing("L", "level", "DA")
+                    .ink("edge", "A", "B", "C", "D", "A").ink("onpoint", "M", "N", "K", "L", "M"))
+                    .differences().stream().map(d -> d.figure() + d.isMadeHere()).toList())""").lines()).containsExactly("Mtrue", "onpointfalse");
+    }
 }
