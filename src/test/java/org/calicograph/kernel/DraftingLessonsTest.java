@@ -214,4 +214,46 @@ class DraftingLessonsTest {
                     .ink("edge", "A", "B", "C", "D", "A").ink("onpoint", "M", "N", "K", "L", "M"))
                     .differences().stream().map(d -> d.figure() + d.isMadeHere()).toList())""").lines()).containsExactly("Mtrue", "onpointfalse");
     }
+
+    /** Ptolemy, Almagest I.10, and Euclid XIII.10: OQ is the side of the ten-sided figure, TQ of the five-sided; both by plain trigonometry. */
+    @Test
+    void the_pentagon_is_regular() throws Exception {
+        walk("the-pentagon.json", Map.of("along", "1 9/16 in", "side", "2 15/16 in", "corner", "108", "pieces", "11", "cut", "3 5/16 in"),
+                Map.of("along", "1 1/4 in", "side", "2 1/2 in", "corner", "72", "pieces", "6", "cut", "3 7/16 in"));
+        assertThat(distance("opening", "O", "Q")).isCloseTo(2 * 2.5 * Math.sin(Math.toRadians(18)), within(1e-9));
+        List<String> corners = List.of("T", "P2", "P3", "P4", "P5", "T");
+        for (int i = 0; i < 5; i++) {
+            assertThat(distance("pentagon", corners.get(i), corners.get(i + 1))).as(corners.get(i)).isCloseTo(2 * 2.5 * Math.sin(Math.toRadians(36)), within(1e-9));
+            assertThat(distance("pentagon", "O", corners.get(i))).as(corners.get(i)).isCloseTo(2.5, within(1e-9));
+        }
+        // A pentagon 1/4 in wider all round has its flat sides 1/4 in further from the middle, and all its lengths grow alike: Euclid VI.4.
+        double flat = 2.5 * Math.cos(Math.toRadians(36));
+        assertThat(2 * 2.5 * Math.sin(Math.toRadians(36)) * (flat + 0.25) / flat).isCloseTo(3 + 5.0 / 16, within(1.0 / 32));
+        // M set by eye, 1/8 in off: the swing about it and all that comes of it inherit the fault.
+        assertThat(told("""
+                String.join("\\n", DraftReview.of(opening, sheet.bisector("half", "O", "R").point("M", inches("4 3/8"), inches(3))
+                    .circle("swing", "M", "T").crossing("Q", "swing", "LR", "L").segment("TQ", "T", "Q"))
+                    .differences().stream().map(d -> d.figure() + d.isMadeHere()).toList())""").lines()).containsExactly("Mtrue", "swingfalse", "Qfalse", "TQfalse");
+    }
+
+    /** Euclid VI.3: the line that halves the angle at A parts BC as AB is to AC; the corners of the ray by I.32. */
+    @Test
+    void the_ray_stands_even_about_its_spine() throws Exception {
+        walk("a-ray-of-the-compass-rose.json", Map.of("foot", "1 11/16 in", "tip", "45", "shoulder", "112.5", "size", "8 1/2 in", "shapes", "4"),
+                Map.of("foot", "2 in", "tip", "60", "shoulder", "135", "size", "8 in", "shapes", "8"));
+        double foot = 4 / (1 + Math.sqrt(2));
+        assertThat(distance("ray", "B", "P")).isCloseTo(foot, within(1e-9)).isCloseTo(4 * Math.tan(Math.toRadians(22.5)), within(1e-9));
+        assertThat(distance("ray", "D", "Q")).isCloseTo(foot, within(1e-9));
+        assertThat(distance("ray", "P", "C")).isCloseTo(foot * Math.sqrt(2), within(1e-9)).isCloseTo(distance("ray", "Q", "C"), within(1e-9));
+        assertThat(Double.parseDouble(told("\"\" + ray.angle(\"A\", \"P\", \"C\").degrees()"))).isCloseTo(180 - (90 - 22.5), within(1e-9));
+        // The draft's shape is the block's: every corner of the ray stands in the rose, a fourth of it, with the tip in the corner.
+        assertThat(told("""
+                "" + rose.patches().stream().filter(p -> p.role() == Role.DARK && p.shape().outer().corners().stream().allMatch(c ->
+                    List.of("A", "P", "C", "Q").stream().anyMatch(n -> ray.at(n).minus(Point.of(1, 1)).near(Point.of(c.x(), c.y() - 4), 1e-9)))).count()""")).isEqualTo("1");
+        // P marked at the middle of the side: the mark alone is at fault, the ink inherits it.
+        assertThat(told("""
+                String.join("\\n", DraftReview.of(ray, spine.angleBisector("lower", "B", "A", "C").point("P", inches(5), inches(3))
+                    .angleBisector("upper", "C", "A", "D").crossing("Q", "upper", "CD").ink("square", "A", "B", "C", "D", "A").ink("ray", "A", "P", "C", "Q", "A"))
+                    .differences().stream().map(d -> d.figure() + d.isMadeHere()).toList())""").lines()).containsExactly("Ptrue", "rayfalse");
+    }
 }
