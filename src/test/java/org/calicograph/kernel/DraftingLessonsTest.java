@@ -256,4 +256,30 @@ class DraftingLessonsTest {
                     .angleBisector("upper", "C", "A", "D").crossing("Q", "upper", "CD").ink("square", "A", "B", "C", "D", "A").ink("ray", "A", "P", "C", "Q", "A"))
                     .differences().stream().map(d -> d.figure() + d.isMadeHere()).toList())""").lines()).containsExactly("Ptrue", "rayfalse");
     }
+
+    /** Euclid IV.15 twice, a right angle apart; the tips by III.20, half of the arc that they look at; chords by plain trigonometry. */
+    @Test
+    void the_clock_of_twelve_is_even_and_so_are_its_stars() throws Exception {
+        walk("the-twelve-pointed-star.json", Map.of("hour", "30", "step", "1 5/16 in", "blunt", "90", "sharp", "30", "high", "1 1/2 in", "strip", "2 in", "along", "4 in", "strips", "2"),
+                Map.of("hour", "12", "step", "2 1/2 in", "blunt", "60", "sharp", "60", "high", "3 in", "strip", "1 1/2 in", "along", "2 in", "strips", "1"));
+        for (int i = 1; i <= 12; i++) {
+            for (int on : List.of(1, 3, 5)) {
+                assertThat(distance("star", "H" + i, "H" + ((i + on - 1) % 12 + 1))).as(i + " and " + on + " on").isCloseTo(2 * 2.5 * Math.sin(Math.toRadians(15 * on)), within(1e-9));
+            }
+        }
+        for (String side : List.of("O-U", "U-W", "W-V", "V-O")) {
+            assertThat(distance("diamond", side.split("-")[0], side.split("-")[1])).as(side).isCloseTo(1.25, within(1e-9));
+        }
+        assertThat(Double.parseDouble(told("\"\" + diamond.angle(\"U\", \"O\", \"V\").degrees()"))).isCloseTo(30, within(1e-9));
+        // Twelve and no more come from two strips: the cut diamond is 2 in high and leans by 2 in over the tangent of 30 degrees.
+        double each = 2 / Math.sin(Math.toRadians(30));
+        double first = each + 2 / Math.tan(Math.toRadians(30));
+        assertThat(first).isCloseTo(7.5, within(0.05));
+        assertThat(1 + Math.floor((40 - first) / each)).isEqualTo(9);
+        assertThat(told("Pieces.of(row, CuttingRules.INCH).get(0).toString()")).contains("strip=2 in", "each=4 in").contains(String.format(java.util.Locale.ROOT, "first=%.4f in", first));
+        // Joined to the fourth mark on instead of the fifth: the ink itself is at fault.
+        assertThat(told("""
+                String.join("\\n", DraftReview.of(star, hours.ink("star", "H12", "H4", "H8", "H12"))
+                    .differences().stream().map(d -> d.figure() + d.isMadeHere()).toList())""").lines()).containsExactly("startrue");
+    }
 }
