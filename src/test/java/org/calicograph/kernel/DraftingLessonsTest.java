@@ -282,4 +282,31 @@ class DraftingLessonsTest {
                 String.join("\\n", DraftReview.of(star, hours.ink("star", "H12", "H4", "H8", "H12"))
                     .differences().stream().map(d -> d.figure() + d.isMadeHere()).toList())""").lines()).containsExactly("startrue");
     }
+
+    /** Archimedes, Measurement of a Circle, prop. 3: round and width are as 3 10/71 to 3 1/7 to one; the templates' ends by Euclid I.47. */
+    @Test
+    void the_quarter_curve_has_its_length_and_its_templates_lie_a_seam_outside() throws Exception {
+        walk("the-quarter-curve.json", Map.of("seam", "4 5/16 in", "disc", "3 in", "hollow", "2 1/2 in", "longer", "13/16 in", "sewn", "4 1/2 in"),
+                Map.of("seam", "5 1/2 in", "disc", "2 1/2 in", "hollow", "3 in", "longer", "1/2 in", "sewn", "4 1/4 in"));
+        for (Map.Entry<String, Double> round : Map.of("unit seam", 2.75, "quarter disc round", 3.0, "hollowed hollow round", 2.5).entrySet()) {
+            String[] of = round.getKey().split(" ", 2);
+            double length = Double.parseDouble(told("\"\" + ((Figure.Ink) " + of[0] + ".figures().get(\"" + of[1] + "\")).path().length()"));
+            // The cut arcs run on a little beyond a quarter, to the lines 1/4 in outside.
+            double beyond = of[0].equals("unit") ? 0 : 2 * round.getValue() * Math.asin(0.25 / round.getValue());
+            assertThat((length - beyond) * 4).as(round.getKey()).isBetween(2 * round.getValue() * 223 / 71, 2 * round.getValue() * 22 / 7);
+        }
+        assertThat(distance("quarter", "K", "K1")).isCloseTo(0.25 + Math.sqrt(3 * 3 - 0.25 * 0.25), within(1e-9)).isCloseTo(distance("quarter", "K", "K2"), within(1e-9));
+        assertThat(distance("hollowed", "J1", "J3")).isCloseTo(4.5 - 0.25 - Math.sqrt(2.5 * 2.5 - 0.25 * 0.25), within(1e-9)).isCloseTo(distance("hollowed", "J2", "J4"), within(1e-9));
+        assertThat(distance("quarter", "G", "K3")).isCloseTo(0.25, within(1e-9));
+        assertThat(distance("hollowed", "G", "J5")).isCloseTo(0.25, within(1e-9));
+        assertThat(distance("hollowed", "J1", "J2")).isCloseTo(4.5 * Math.sqrt(2), within(1e-9));
+        // The allowance put on the wrong side of the hollow: its circle is at fault, the marks and the ink inherit it.
+        assertThat(told("""
+                String.join("\\n", DraftReview.of(hollowed, unit.point("K", inches("3/4"), inches("5 1/4")).parallel("left", "DA", "K").parallel("low", "AB", "K")
+                    .point("J", inches("5 1/4"), inches("3/4")).parallel("right", "BC", "J").parallel("high", "CD", "J").crossing("J1", "low", "right").crossing("J2", "high", "left")
+                    .circle("hollow edge", "A", inches(3)).crossing("J3", "hollow edge", "low", "B").crossing("J4", "hollow edge", "left", "D")
+                    .crossing("J5", "hollow edge", "AC").arc("hollow cut", "J3", "J5", "J4").ink("hollow sides", "J3", "J1", "J", "J2", "J4").inkCurve("hollow round", "hollow cut"))
+                    .differences().stream().map(d -> d.figure() + d.isMadeHere()).toList())""").lines())
+                .containsExactly("hollow edgetrue", "J3false", "J4false", "J5false", "hollow cutfalse", "hollow sidesfalse", "hollow roundfalse");
+    }
 }
