@@ -309,4 +309,35 @@ class DraftingLessonsTest {
                     .differences().stream().map(d -> d.figure() + d.isMadeHere()).toList())""").lines())
                 .containsExactly("hollow edgetrue", "J3false", "J4false", "J5false", "hollow cutfalse", "hollow sidesfalse", "hollow roundfalse");
     }
+
+    /** Euclid VII.2: 9 taken from 66 again and again leaves 3, which measures both; the spacer by trying every count. */
+    @Test
+    void the_border_fits_with_the_spacer_and_no_other() throws Exception {
+        walk("a-border-that-fits.json", Map.of("whole", "7", "left", "1/4 in", "smaller", "8 1/4 in", "spacer", "3 in", "units", "36", "outside", "90 in", "strip", "3 1/2 in",
+                "first", "66 1/2 in", "second", "72 1/2 in", "unit", "9 1/2 in"), Map.of("whole", "8", "left", "3/4 in", "smaller", "7 1/4 in", "spacer", "6 in", "units", "32",
+                "outside", "81 in", "strip", "3 in", "first", "66 in", "second", "66 1/2 in", "unit", "9 in"));
+        List<Double> spacers = new ArrayList<>();
+        for (int count = 1; count < 20; count++) {
+            double each = (9 * count - 66) / 2.0;
+            if (each >= 1 && each <= 6) {
+                spacers.add(each);
+                assertThat(count).isEqualTo(8);
+            }
+        }
+        assertThat(spacers).containsExactly(3.0);
+        assertThat(told("\"\" + fit.nearest()")).contains("8 on each side").contains("spacer of 3 in");
+        assertThat(distance("tried", "U7", "B") * 12).isCloseTo(66 % 9, within(1e-9));
+        assertThat(distance("spaced", "V7", "F")).isCloseTo(0.75, within(1e-9));
+        assertThat(distance("border", "P", "Q") * 12).isCloseTo(66 + 2 * 3 + 2 * 9, within(1e-9));
+        // The drawn border's cells: eight along the side drawn, each as wide as the border is high.
+        for (int i = 1; i <= 7; i++) {
+            assertThat(distance("border", "V" + i, "W" + i)).as("unit " + i).isCloseTo(0.75, within(1e-9));
+        }
+        // All that is missing given to one side: the corners of the spacer are at fault, and what hangs on them inherits it.
+        assertThat(told("""
+                String.join("\\n", DraftReview.of(spaced, sheet.point("E", inches("1 1/4"), inches("7 1/2")).point("F", inches("7 1/2"), inches("7 1/2"))
+                    .point("G", inches("7 1/2"), inches("1 1/2")).point("H", inches("1 1/4"), inches("1 1/2")).ink("middle", "A", "B", "C", "D", "A")
+                    .ink("spacer", "E", "F", "G", "H", "E").segment("EF", "E", "F").stepOff("V", "E", "F", inches("3/4"), 7))
+                    .differences().stream().filter(d -> d.isMadeHere()).map(d -> d.figure()).toList())""").lines()).containsExactly("E", "H");
+    }
 }
