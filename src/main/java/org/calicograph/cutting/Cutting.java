@@ -132,7 +132,7 @@ public record Cutting(String title, Source source, CuttingRules rules, List<Fabr
     /** What to buy, a row for each fabric. */
     public Table shopping() {
         Table table = Table.of("Fabric for " + title, "Fabric", "Usable width", "Buy", "Laid",
-                "These rectangles take at least", "Why", "Over it", "No less to buy than", "Cut", "Long strips");
+                "These pieces take at least", "Why", "Over it", "No less to buy than", "Cut", "Long strips");
         for (FabricCut f : fabrics) {
             table = table.row(f.name(), rules.text(f.fabric().usableWidth()), f.yardage().asked(rules), rules.text(f.layout().length().roundedUpTo(rules.rulerStep())),
                     rules.text(f.yardage().bound().length().roundedTo(rules.rulerStep().dividedBy(4))), f.yardage().bound().reason(),
@@ -167,7 +167,7 @@ public record Cutting(String title, Source source, CuttingRules rules, List<Fabr
         for (FabricCut f : fabrics) {
             parts.add(Exhibit.of(f.table(rules)));
             parts.add(Exhibit.of(f.strips(rules)));
-            parts.add(Exhibit.of(LayoutPicture.of(f.layout(), f.fabric().colour(), rules::text, b -> f.cutsWithin(b, rules)), f.caption(rules)));
+            parts.add(Exhibit.of(LayoutPicture.of(f.layout(), f.fabric().colour(), rules::text, f::cutsWithin), f.caption(rules)));
         }
         return new Exhibit.Several(parts);
     }

@@ -7,7 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.calicograph.drawing.Table;
 import org.calicograph.fabric.Fabric;
-import org.calicograph.geometry.Line;
+import org.calicograph.geometry.Path;
 import org.calicograph.measure.Area;
 import org.calicograph.measure.Length;
 import org.calicograph.cutting.layout.Blank;
@@ -18,6 +18,7 @@ import org.calicograph.cutting.layout.StripLayout;
 import org.calicograph.cutting.pieces.CutMethod;
 import org.calicograph.cutting.pieces.CuttingRules;
 import org.calicograph.cutting.pieces.Dimension;
+import org.calicograph.cutting.pieces.Nesting;
 import org.calicograph.cutting.pieces.Piece;
 
 /**
@@ -43,15 +44,16 @@ public record FabricCut(String name, Fabric fabric, List<Piece> pieces, List<Bla
     }
 
     /** @param asked the way to cut long pieces; if empty, the one that takes less cloth, in one length where both take as much */
-    static FabricCut of(String name, Fabric fabric, List<Piece> pieces, List<Blank> finish, CuttingRules rules, LayoutSearch search,
+    static FabricCut of(String name, Fabric fabric, List<Piece> listed, List<Blank> finish, CuttingRules rules, LayoutSearch search,
                         Optional<BorderCloth.Way> asked) {
+        List<Piece> pieces = nested(fabric, listed, finish, rules);
         LongStrips strips = LongStrips.of(fabric, pieces, finish, rules);
         Length width = fabric.usableWidth();
         FabricCut bare = new FabricCut(name, fabric, pieces, finish, NOTHING, false, NOTHING, Yardage.of(Length.ZERO, NOTHING.bound(), rules), List.of(), "");
         BorderCloth.Way joint = asked.filter(w -> w != BorderCloth.Way.LENGTHWISE).orElse(BorderCloth.Way.STRAIGHT_JOINS);
         if (strips.isEmpty() || asked.equals(Optional.of(BorderCloth.Way.LENGTHWISE)) && strips.mustBeJoined()) {
             Layout layout = search.lay(width, strips.whole());
-            return bare.planned(layout, layout.bound(), rules, List.of(), "");
+            return bare.planned(layout, strips.leastOf(layout), rules, List.of(), "");
         }
         LengthBound leastJoined = strips.leastJoined(joint);
         List<StripJoins> joins = strips.cloths().stream().map(c -> c.joined(joint)).toList();
@@ -60,14 +62,32 @@ public record FabricCut(String name, Fabric fabric, List<Piece> pieces, List<Bla
             return bare.planned(joined, leastJoined, rules, joins, joinedFrom(joins) + ", so that the print keeps its direction");
         }
         Layout whole = search.lay(width, strips.whole());
-        LengthBound least = asked.isEmpty() ? LengthBound.shorter(leastJoined, whole.bound())
-                : asked.get() == BorderCloth.Way.LENGTHWISE ? whole.bound() : leastJoined;
+        LengthBound least = asked.isEmpty() ? LengthBound.shorter(leastJoined, strips.leastOf(whole))
+                : asked.get() == BorderCloth.Way.LENGTHWISE ? strips.leastOf(whole) : leastJoined;
         FabricCut across = bare.planned(joined, least, rules, joins, "");
         FabricCut along = bare.planned(whole, least, rules, List.of(), "");
         boolean join = asked.map(w -> w != BorderCloth.Way.LENGTHWISE)
                 .orElse(across.yardage.toBuy().compareTo(along.yardage.toBuy()) < 0);
         return join ? across.choosing(joinedFrom(joins) + "; " + takes("in one length they", along.yardage, across.yardage, rules))
                 : along.choosing("in one length along the selvedge; " + takes(joinedFrom(joins) + " they", across.yardage, along.yardage, rules));
+    }
+
+    /** The pieces, those of templates nested in the way that takes least beside the others, as far as rows of strips tell. */
+    private static List<Piece> nested(Fabric fabric, List<Piece> pieces, List<Blank> finish, CuttingRules rules) {
+        if (pieces.stream().allMatch(p -> p.isCutByRuler() || p.count() == 1)) {
+            return pieces;
+        }
+        List<Piece> best = pieces;
+        Length least = Length.inches(Integer.MAX_VALUE);
+        for (Nesting.Ends ends : Nesting.Ends.values()) {
+            List<Piece> so = pieces.stream().map(p -> p.nested(ends)).toList();
+            Length length = LayoutSearch.QUICK.lay(fabric.usableWidth(), LongStrips.of(fabric, so, finish, rules).whole()).length();
+            if (length.compareTo(least) < 0) {
+                least = length;
+                best = so;
+            }
+        }
+        return best;
     }
 
     /** What strips may take more of the cloth and be taken all the same, as a share; one buying step in any case. */
@@ -116,13 +136,13 @@ public record FabricCut(String name, Fabric fabric, List<Piece> pieces, List<Bla
         return pieces.stream().map(Piece::sewn).reduce(Area.ZERO, Area::plus);
     }
 
-    /** The cuts that part a blank of this fabric into pieces: corner to corner, or slanted along a strip. */
-    public List<Line> cutsWithin(Blank blank, CuttingRules rules) {
+    /** The cuts that part a blank of this fabric into pieces: corner to corner, slanted along a strip, or the outlines of templates. */
+    public List<Path> cutsWithin(Blank blank) {
         for (Piece p : pieces) {
             if (p.letter().equals(blank.name())) {
                 return p.method().runs(p.count(), fabric.usableWidth()).stream()
                         .filter(r -> r.across().equals(blank.across()) && r.along().equals(blank.along())).findFirst()
-                        .map(p.method()::cutsWithin).orElse(List.of());
+                        .map(r -> p.method().drawnOn(r, p.count(), fabric.usableWidth())).orElse(List.of());
             }
         }
         return List.of();
@@ -189,7 +209,7 @@ public record FabricCut(String name, Fabric fabric, List<Piece> pieces, List<Bla
             CutMethod m = p.method();
             String from = p.isCutByRuler() ? sizes(m.dimensions(), rules, false) : "template " + p.letter();
             String exact = p.isCutByRuler() ? sizes(m.dimensions(), rules, true) : "";
-            table = table.row(p.letter(), p.count(), m.shape(), p.size(rules), count(p) + from, exact, joining(p, rules) + m.instruction());
+            table = table.row(p.letter(), p.count(), m.shape(), p.size(rules), count(p) + from, exact, joining(p, rules) + m.instruction() + m.lying(p.count(), fabric.usableWidth()));
         }
         for (Layout.Counted b : Layout.counted(finish)) {
             table = table.row(b.name(), b.count(), "rectangle", "", b.count() + " of " + rules.text(b.across()) + " x " + rules.text(b.along()), "", "For the " + b.name() + ".");
@@ -224,8 +244,8 @@ public record FabricCut(String name, Fabric fabric, List<Piece> pieces, List<Bla
 
     private String count(Piece p) {
         int runs = p.method().runs(p.count(), fabric.usableWidth()).size();
-        if (p.method() instanceof CutMethod.Strips) {
-            int most = p.method().runs(p.count(), fabric.usableWidth()).get(0).pieces();
+        int most = p.method().runs(p.count(), fabric.usableWidth()).get(0).pieces();
+        if (p.method() instanceof CutMethod.Strips || !p.isCutByRuler() && most > 1) {
             String strips = runs + (runs == 1 ? " strip" : " strips");
             return strips + (most == 1 ? ", " : (runs == 1 ? " of " : " of up to ") + most + ", ");
         }

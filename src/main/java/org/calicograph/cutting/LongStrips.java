@@ -10,6 +10,7 @@ import org.calicograph.fabric.Print;
 import org.calicograph.measure.Area;
 import org.calicograph.measure.Length;
 import org.calicograph.cutting.layout.Blank;
+import org.calicograph.cutting.layout.Layout;
 import org.calicograph.cutting.layout.LengthBound;
 import org.calicograph.cutting.pieces.CutMethod;
 import org.calicograph.cutting.pieces.CuttingRules;
@@ -21,10 +22,12 @@ import org.calicograph.cutting.pieces.Piece;
  * must keep its direction is joined only where its length lies across the quilt, and there it must be.
  *
  * @param others whatever is not joined
+ * @param ruled  of these, what is cut by ruler
+ * @param traced the area within the cutting lines of what is traced round templates
  * @param strips the long ones, as they would be laid without joins
  * @param cloth  the usable width of the cloth
  */
-record LongStrips(List<Blank> others, List<Blank> strips, Length cloth, CuttingRules rules) {
+record LongStrips(List<Blank> others, List<Blank> ruled, Area traced, List<Blank> strips, Length cloth, CuttingRules rules) {
 
     private static final int SLIM = 4;
 
@@ -32,14 +35,21 @@ record LongStrips(List<Blank> others, List<Blank> strips, Length cloth, CuttingR
         boolean directed = fabric.print().direction() != Print.Direction.ANY;
         Length cloth = fabric.usableWidth();
         List<Blank> others = new ArrayList<>(extras);
+        List<Blank> ruled = new ArrayList<>(extras);
+        Area traced = Area.ZERO;
         List<Blank> strips = new ArrayList<>();
         for (Piece p : pieces) {
             for (CutMethod.Run run : p.method().runs(p.count(), cloth)) {
                 Blank blank = new Blank(p.letter(), run.across(), run.along(), !directed);
-                (run.pieces() == 1 && p.isCutByRuler() && isLong(blank, cloth) ? strips : others).add(blank);
+                boolean joined = run.pieces() == 1 && p.isCutByRuler() && isLong(blank, cloth);
+                (joined ? strips : others).add(blank);
+                if (!joined && p.isCutByRuler()) {
+                    ruled.add(blank);
+                }
             }
+            traced = p.isCutByRuler() ? traced : traced.plus(p.cutOutline(rules.seam()).area().times(p.count()));
         }
-        return new LongStrips(List.copyOf(others), List.copyOf(strips), cloth, rules);
+        return new LongStrips(List.copyOf(others), List.copyOf(ruled), traced, List.copyOf(strips), cloth, rules);
     }
 
     private static boolean isLong(Blank blank, Length cloth) {
@@ -94,11 +104,30 @@ record LongStrips(List<Blank> others, List<Blank> strips, Length cloth, CuttingR
 
     /** A length that no layout goes below, however the long ones are joined; it can't fall when a piece is added. */
     LengthBound leastJoined(BorderCloth.Way way) {
-        double area = others.stream().mapToDouble(b -> b.area().squareInches()).sum();
+        double area = area(ruled);
         for (BorderCloth each : cloths()) {
             area += Area.of(each.width(), each.leastJoined(way)).squareInches();
         }
-        LengthBound byArea = new LengthBound(Length.inches(area / cloth.inInches() * (1 - 1e-9)), "area over width");
-        return others.isEmpty() ? byArea : LengthBound.longer(byArea, LengthBound.of(cloth, others));
+        return least(area, ruled);
+    }
+
+    /** A length that no layout of whole pieces goes below: what is traced counts by its cutting lines, since pieces may lie closer than on their strips. */
+    LengthBound leastOf(Layout whole) {
+        if (traced.squareInches() == 0) {
+            return whole.bound();
+        }
+        List<Blank> rectangles = new ArrayList<>(strips);
+        rectangles.addAll(ruled);
+        return least(area(rectangles), rectangles);
+    }
+
+    private LengthBound least(double area, List<Blank> rectangles) {
+        boolean any = traced.squareInches() > 0;
+        LengthBound byArea = new LengthBound(Length.inches((area + traced.squareInches()) / cloth.inInches() * (1 - 1e-9)), any ? "area of the cut pieces over width" : "area over width");
+        return rectangles.isEmpty() ? byArea : LengthBound.longer(byArea, LengthBound.of(cloth, rectangles));
+    }
+
+    private static double area(List<Blank> blanks) {
+        return blanks.stream().mapToDouble(b -> b.area().squareInches()).sum();
     }
 }

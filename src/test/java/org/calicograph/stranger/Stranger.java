@@ -219,13 +219,15 @@ final class Stranger {
             int n = blanks.entrySet().stream().filter(b -> b.getKey().startsWith(p.letter() + " ")).mapToInt(Map.Entry::getValue).sum();
             require(n >= p.count(), p.letter() + ": " + n + " rectangles for " + p.count() + " pieces by template");
         } else {
-            Matcher strips = Pattern.compile("(\\d+) strips?(?: of (?:up to )?(\\d+))?, .*").matcher(p.from());
+            Matcher strips = Pattern.compile("(\\d+) strips?(?: of (?:up to )?(\\d+))?, (.*)").matcher(p.from());
             require(strips.matches(), p.letter() + ": I can't read '" + p.from() + "'");
             if (strips.matches()) {
                 int n = blanks.entrySet().stream().filter(b -> b.getKey().startsWith(p.letter() + " ")).mapToInt(Map.Entry::getValue).sum();
                 int most = strips.group(2) == null ? 1 : Integer.parseInt(strips.group(2));
                 require(n == Integer.parseInt(strips.group(1)), p.letter() + ": " + n + " strips in one list, " + strips.group(1) + " in the other");
                 require(n * most >= p.count(), p.letter() + ": " + p.from() + " don't give " + p.count());
+                require(!strips.group(3).startsWith("template") || strips.group(3).equals("template " + p.letter()) && p.how().contains("Trace it along the strip as drawn"),
+                        p.letter() + ": nobody says how the template is laid on '" + p.from() + "'");
             }
         }
     }

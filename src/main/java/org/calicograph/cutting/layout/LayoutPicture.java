@@ -8,9 +8,10 @@ import org.calicograph.drawing.Pen;
 import org.calicograph.drawing.Picture;
 import org.calicograph.colour.Colour;
 import org.calicograph.geometry.Box;
-import org.calicograph.geometry.Line;
 import org.calicograph.geometry.Path;
 import org.calicograph.geometry.Point;
+import org.calicograph.geometry.Transform;
+import org.calicograph.measure.Angle;
 import org.calicograph.measure.Length;
 
 /** How a layout looks: the cloth at full size, blanks lettered, the cuts across it numbered. Strips that follow one another and are alike are drawn once. */
@@ -46,25 +47,28 @@ public final class LayoutPicture {
         return runs;
     }
 
-    /** @param within the cuts that part a blank into pieces, in its own coordinates in inches, not turned */
-    public static Picture of(Layout layout, Colour cloth, Function<Length, String> text, Function<Blank, List<Line>> within) {
+    /** @param within the cuts that part a blank into pieces, in its own coordinates in inches, not turned; with the blank they are turned, never mirrored */
+    public static Picture of(Layout layout, Colour cloth, Function<Length, String> text, Function<Blank, List<Path>> within) {
         List<Run> runs = runs(layout.panel());
         return once(new Layout(layout.width(), Panel.stacked(runs.stream().map(Run::row).toList()), layout.bound()), runs, cloth, text, within);
     }
 
-    private static Picture once(Layout layout, List<Run> runs, Colour cloth, Function<Length, String> text, Function<Blank, List<Line>> within) {
+    private static Picture once(Layout layout, List<Run> runs, Colour cloth, Function<Length, String> text, Function<Blank, List<Path>> within) {
         double width = layout.width().inInches();
         double length = layout.length().inInches();
         double type = Math.max(0.8, TYPE * Math.max(width, length));
         List<Picture> parts = new ArrayList<>();
         parts.add(box(new Box(0, 0, width, length)).filled(OFFCUT).outlined(CUT));
         Colour pale = cloth.mixed(Colour.WHITE, 0.25);
+        Pen pen = inkOn(pale).equals(INK) ? PART : Pen.of(Colour.WHITE, PART.width());
         for (Layout.Spot s : layout.spots()) {
             Box b = new Box(s.x().inInches(), s.y().inInches(), s.x().plus(s.taken().across()).inInches(),
                     s.y().plus(s.taken().along()).inInches());
             parts.add(box(b).filled(pale).outlined(CUT));
-            for (Line cut : within.apply(s.taken().blank())) {
-                parts.add(Picture.of(Path.through(corner(b, cut.from(), s), corner(b, cut.to(), s))).outlined(PART));
+            List<Path> cuts = within.apply(s.taken().blank());
+            if (!cuts.isEmpty()) {
+                Transform place = (s.taken().turned() ? Transform.turn(Angle.degrees(90)).then(Transform.move(b.width(), 0)) : Transform.IDENTITY).then(Transform.move(b.left(), b.top()));
+                parts.add(new Picture.Shape(cuts.stream().map(cut -> cut.transformed(place)).toList(), Paint.NONE, pen));
             }
             letter(s.taken().blank().name(), b, pale, type, parts);
         }
@@ -81,19 +85,18 @@ public final class LayoutPicture {
         return Picture.group(room, whole);
     }
 
-    private static Point corner(Box b, Point at, Layout.Spot spot) {
-        return spot.taken().turned() ? new Point(b.left() + at.y(), b.top() + at.x()) : new Point(b.left() + at.x(), b.top() + at.y());
-    }
-
     private static Picture.Shape box(Box b) {
         return new Picture.Shape(List.of(Path.rectangle(b)), Paint.NONE, CUT);
+    }
+
+    private static Colour inkOn(Colour ground) {
+        return ground.red() * 0.3 + ground.green() * 0.6 + ground.blue() * 0.1 > 0.5 ? INK : Colour.WHITE;
     }
 
     private static void letter(String name, Box b, Colour ground, double type, List<Picture> into) {
         double size = Math.min(type * 1.2, Math.min(b.height() * 0.6, b.width() * 0.8 / Math.max(1, name.length() * 0.75)));
         if (size >= 0.35) {
-            Colour ink = ground.red() * 0.3 + ground.green() * 0.6 + ground.blue() * 0.1 > 0.5 ? INK : Colour.WHITE;
-            into.add(new Picture.Lettering(name, b.centre().plus(0, size * 0.35), size, Picture.Anchor.MIDDLE, Picture.Weight.REGULAR, ink));
+            into.add(new Picture.Lettering(name, b.centre().plus(0, size * 0.35), size, Picture.Anchor.MIDDLE, Picture.Weight.REGULAR, inkOn(ground)));
         }
     }
 

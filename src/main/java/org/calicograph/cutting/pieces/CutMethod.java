@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.calicograph.fabric.Print;
 import org.calicograph.geometry.Line;
+import org.calicograph.geometry.Path;
 import org.calicograph.geometry.Point;
 import org.calicograph.measure.Length;
 
@@ -27,14 +28,24 @@ public sealed interface CutMethod {
         return List.of();
     }
 
+    /** What is drawn on such a rectangle, one of those for so many pieces: its cuts, or the outlines of templates. */
+    default List<Path> drawnOn(Run run, int pieces, Length width) {
+        return cutsWithin(run).stream().map(cut -> Path.through(cut.from(), cut.to())).toList();
+    }
+
+    /** How pieces lie on the strips that so many are cut from, where that is not said by the instruction. */
+    default String lying(int pieces, Length width) {
+        return "";
+    }
+
     /**
      * The same from cloth whose print runs so. Of the triangles of a square only those serve that stand upright; a quick
      * method that would turn the print is refused, and each piece gets a rectangle of its own.
      *
      * @param standsSquare true if the sides of a rectangle run across and along the quilt
-     * @param box          the rectangle that one piece takes as it stands in the quilt, seam allowances on
+     * @param standing     the piece as it stands in the quilt, seam allowances on
      */
-    default CutMethod running(Print.Direction way, boolean standsSquare, Run box) {
+    default CutMethod running(Print.Direction way, boolean standsSquare, Nesting standing) {
         if (way == Print.Direction.ANY) {
             return this;
         }
@@ -46,12 +57,12 @@ public sealed interface CutMethod {
                     b.across(), b.along(), serve);
         }
         if (this instanceof Blanks b && b.pieces() == 1 && !standsSquare) {
-            return new Template(b.shape(), List.of(), "the print must stand upright, and cut on the grain it would lean", box.across(), box.along());
+            return new Template(b.shape(), List.of(), "the print must stand upright, and cut on the grain it would lean", standing.running(way));
         }
         if (this instanceof Strips) {
-            return new Template(shape(), List.of(), "the print must stand upright, and strips would turn it", box.across(), box.along());
+            return new Template(shape(), List.of(), "the print must stand upright, and strips would turn it", standing.running(way));
         }
-        return this;
+        return this instanceof Template t ? new Template(t.shape(), t.dimensions(), t.reason(), t.nesting().running(way)) : this;
     }
 
     /**
@@ -131,11 +142,12 @@ public sealed interface CutMethod {
     }
 
     /**
-     * A template; each piece is laid in a rectangle of its own.
+     * A template, traced on strips.
      *
-     * @param reason why no ruler cut does
+     * @param reason  why no ruler cut does
+     * @param nesting how pieces lie on the strips
      */
-    record Template(String shape, List<Dimension> dimensions, String reason, Length across, Length along) implements CutMethod {
+    record Template(String shape, List<Dimension> dimensions, String reason, Nesting nesting) implements CutMethod {
         @Override
         public String instruction() {
             return "Cut by template: " + reason + ".";
@@ -143,7 +155,17 @@ public sealed interface CutMethod {
 
         @Override
         public List<Run> runs(int wanted, Length width) {
-            return java.util.Collections.nCopies(wanted, new Run(across, along, 1));
+            return nesting.runs(wanted, width);
+        }
+
+        @Override
+        public List<Path> drawnOn(Run run, int pieces, Length width) {
+            return nesting.outlines(run, pieces, width);
+        }
+
+        @Override
+        public String lying(int pieces, Length width) {
+            return nesting.words(pieces, width);
         }
     }
 
@@ -151,8 +173,9 @@ public sealed interface CutMethod {
      * A shape that is laid on a ground: cut by template with an allowance that is turned under.
      *
      * @param turnUnder the allowance, which is no seam; nothing where raw edges are fused
+     * @param nesting   how pieces lie on the strips
      */
-    record Laid(String shape, Length turnUnder, Length across, Length along) implements CutMethod {
+    record Laid(String shape, Length turnUnder, Nesting nesting) implements CutMethod {
         @Override
         public List<Dimension> dimensions() {
             return List.of();
@@ -166,7 +189,17 @@ public sealed interface CutMethod {
 
         @Override
         public List<Run> runs(int wanted, Length width) {
-            return java.util.Collections.nCopies(wanted, new Run(across, along, 1));
+            return nesting.runs(wanted, width);
+        }
+
+        @Override
+        public List<Path> drawnOn(Run run, int pieces, Length width) {
+            return nesting.outlines(run, pieces, width);
+        }
+
+        @Override
+        public String lying(int pieces, Length width) {
+            return nesting.words(pieces, width);
         }
     }
 }

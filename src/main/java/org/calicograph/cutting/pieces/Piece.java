@@ -43,6 +43,13 @@ public record Piece(String letter, Fabric fabric, Region finished, CutMethod met
         return CutOutline.of(finished, seam);
     }
 
+    /** The same, traced on strips whose ends are used so; if it is cut by ruler, the same. */
+    public Piece nested(Nesting.Ends ends) {
+        CutMethod other = method instanceof CutMethod.Template t ? new CutMethod.Template(t.shape(), t.dimensions(), t.reason(), t.nesting().ending(ends))
+                : method instanceof CutMethod.Laid l ? new CutMethod.Laid(l.shape(), l.turnUnder(), l.nesting().ending(ends)) : method;
+        return new Piece(letter, fabric, finished, other, patches, notches);
+    }
+
     /** True if one template serves both, grain and notches too. */
     public boolean hasShapeOf(Piece other) {
         return Outline.of(finished.outer()).equals(Outline.of(other.finished.outer())) && isMarkedLike(other);

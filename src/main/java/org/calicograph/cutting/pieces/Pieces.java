@@ -79,9 +79,8 @@ public final class Pieces {
         }
         for (Group g : laid.values()) {
             Group at = (isDirected(g.fabric) ? g : g.transformed(Lengthwise.turn(g.shape))).atOrigin();
-            Box box = at.shape.bounds();
-            double extra = 2 * turnUnder.inInches();
-            CutMethod method = new CutMethod.Laid("laid shape", turnUnder, RotaryRules.onRuler(box.width() + extra, rules), RotaryRules.onRuler(box.height() + extra, rules));
+            Region cut = turnUnder.isZero() ? at.shape : CutOutline.turned(at.shape, turnUnder);
+            CutMethod method = new CutMethod.Laid("laid shape", turnUnder, Nesting.of(cut, rules).running(g.fabric.print().direction()));
             out.add(new Piece(letter(out.size()), g.fabric, at.shape, method, g.ids, List.of()));
         }
         return List.copyOf(out);
@@ -116,7 +115,7 @@ public final class Pieces {
     private static CutMethod method(Group group, CuttingRules rules) {
         boolean square = group.shape.outer().joined().segments().stream().map(side -> side.to().minus(side.from()))
                 .allMatch(side -> Math.min(Math.abs(side.x()), Math.abs(side.y())) < 1e-6);
-        return RotaryRules.of(group.shape, rules).running(group.fabric.print().direction(), square, RotaryRules.box(group.shape, rules));
+        return RotaryRules.of(group.shape, rules).running(group.fabric.print().direction(), square, RotaryRules.nesting(group.shape, rules));
     }
 
     private static boolean isDirected(Fabric fabric) {

@@ -2,7 +2,6 @@ package org.calicograph.cutting.pieces;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.calicograph.geometry.Box;
 import org.calicograph.geometry.Path;
 import org.calicograph.geometry.Point;
 import org.calicograph.geometry.Region;
@@ -66,19 +65,12 @@ public final class RotaryRules {
     }
 
     private static CutMethod template(String shape, Region finished, String reason, CuttingRules rules) {
-        CutMethod.Run box = box(finished, rules);
-        return new CutMethod.Template(shape, List.of(), reason, box.across(), box.along());
+        return new CutMethod.Template(shape, List.of(), reason, nesting(finished, rules));
     }
 
-    /** The rectangle round a piece as it stands, with its seam allowances. */
-    static CutMethod.Run box(Region finished, CuttingRules rules) {
-        Box box = CutOutline.of(finished, rules.seam()).bounds();
-        return new CutMethod.Run(onRuler(box.width(), rules), onRuler(box.height(), rules), 1);
-    }
-
-    /** The next line of the ruler: a rectangle to lay a template on is cut no finer than that. */
-    static Length onRuler(double inches, CuttingRules rules) {
-        return Length.inches(inches).roundedUpTo(rules.rulerStep());
+    /** A piece as it stands, with its seam allowances, to be traced on strips. */
+    static Nesting nesting(Region finished, CuttingRules rules) {
+        return Nesting.of(CutOutline.of(finished, rules.seam()), rules);
     }
 
     private static CutMethod triangle(List<Point> c, Region finished, CuttingRules rules) {

@@ -13,7 +13,7 @@ import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
 import org.calicograph.Golden;
 import org.calicograph.colour.Colour;
-import org.calicograph.geometry.Line;
+import org.calicograph.geometry.Path;
 import org.calicograph.geometry.Point;
 import org.calicograph.geometry.Region;
 import org.calicograph.measure.Length;
@@ -78,10 +78,10 @@ class CutStepsTest {
         methods.put("C", RotaryRules.of(Region.polygon(new Point(0, 3.5), new Point(7 / Math.sqrt(3), 3.5), new Point(3.5 / Math.sqrt(3), 0)),
                 CuttingRules.INCH));
         List<Blank> blanks = new ArrayList<>();
-        Map<Blank, List<Line>> cuts = new LinkedHashMap<>();
+        Map<Blank, List<Path>> cuts = new LinkedHashMap<>();
         methods.forEach((name, method) -> method.runs(12, Length.inches(40)).forEach(run -> {
             blanks.add(Blank.of(name, run.across(), run.along()));
-            cuts.put(blanks.get(blanks.size() - 1), method.cutsWithin(run));
+            cuts.put(blanks.get(blanks.size() - 1), method.drawnOn(run, 12, Length.inches(40)));
         }));
         Golden.picture("cutting/layout-nested", LayoutPicture.of(LayoutSearch.USUAL.lay(Length.inches(40), blanks), Colour.hex("#7a9aa8"),
                 Length::toString, cuts::get));
