@@ -27,7 +27,7 @@ class NestingTest {
     void pieces_on_a_strip_lie_apart_and_inside_it_and_are_turned_but_never_mirrored() {
         Random random = new Random(41);
         List<Region> shapes = new ArrayList<>();
-        for (int i = 0; i < 60; i++) {
+        for (int i = 0; i < 20; i++) {
             shapes.add(star(random));
         }
         for (double bulge : new double[] {-0.4, -0.2, 0.2, 0.4}) {
@@ -44,7 +44,7 @@ class NestingTest {
                 }
             }
         }
-        assertThat(strips).as("strips with more than one piece").isGreaterThan(400);
+        assertThat(strips).as("strips with more than one piece").isGreaterThan(200);
     }
 
     private static int check(Region shape, Nesting nesting, Print.Direction way, int wanted) {
