@@ -16,7 +16,7 @@ public final class VisiblePackages {
      * docs/cells.md gives or takes one of them. They are not offered while one writes, nor told in the words.
      */
     public static final Set<String> MACHINERY = Set.of("BlockSymmetry", "Clusters", "ColourName", "CommaLines", "CutOutline", "EvenSteps", "FittedCurve",
-            "NearestNames", "Neighbours", "Nesting", "Offset", "Outline", "OwnBox", "Polygons", "Said", "StashReading", "Surface", "SvgPathData", "TopPicture", "Trim", "Typeface", "View", "Walk");
+            "NearestNames", "Neighbours", "Offset", "Outline", "OwnBox", "Polygons", "Said", "StashReading", "Surface", "SvgPathData", "TopPicture", "Trim", "Typeface", "View", "Walk");
 
     private VisiblePackages() { }
 }
