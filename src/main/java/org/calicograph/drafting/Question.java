@@ -31,6 +31,18 @@ public record Question(String words, double expected, double within, String unit
         return new Question(words, expected, 0, "", hint, Optional.empty());
     }
 
+    /**
+     * The same question about a length, right only this near.
+     *
+     * @throws IllegalArgumentException if the length is less than nothing
+     */
+    public Question within(Length near) {
+        if (near.inInches() < 0) {
+            throw new IllegalArgumentException("'" + words + "' can't be right within " + near + "; use nothing or more");
+        }
+        return new Question(words, expected, near.inInches(), unit, hint, answer);
+    }
+
     /** The question with the answer that was given, as a bare number in its own unit. */
     public Question answered(double given) {
         return new Question(words, expected, within, unit, hint, Optional.of(given));

@@ -89,6 +89,16 @@ class DraftTest {
     }
 
     @Test
+    void a_question_can_ask_for_a_nearer_answer() {
+        Question question = Question.of("How wide?", inches(0.943), "Divide.");
+        assertThat(question.answered(inches(1)).isRight()).isTrue();
+        assertThat(question.within(inches("1/32")).answered(inches(1)).isRight()).isFalse();
+        assertThat(question.answered(inches(1)).within(inches("1/32")).isRight()).isFalse();
+        assertThat(question.within(inches("1/32")).answered(inches("15/16")).isRight()).isTrue();
+        assertThatThrownBy(() -> question.within(inches(-1))).hasMessage("'How wide?' can't be right within -1 in; use nothing or more");
+    }
+
+    @Test
     void a_crossing_that_is_not_clear_or_lies_off_the_sheet_is_asked_about() {
         Draft two = Draft.blank("Lens", inches(8), inches(8)).point("A", inches(3), inches(4)).point("B", inches(5), inches(4))
                 .circle("left", "A", inches(2)).circle("right", "B", inches(2));

@@ -340,4 +340,33 @@ class DraftingLessonsTest {
                     .ink("spacer", "E", "F", "G", "H", "E").segment("EF", "E", "F").stepOff("V", "E", "F", inches("3/4"), 7))
                     .differences().stream().filter(d -> d.isMadeHere()).map(d -> d.figure()).toList())""").lines()).containsExactly("E", "H");
     }
+
+    /** Euclid I.47 for the slant and X.117, that side and diagonal have no common measure; which number of teeth comes nearest, by trying each. */
+    @Test
+    void the_teeth_are_whole_on_the_straight_side_and_nearly_on_the_slant() throws Exception {
+        walk("the-teeth-of-the-feathered-star.json", Map.of("pieces", "18", "slant", "5 11/16 in", "along", "6", "part", "15/16 in", "straight", "1 7/8 in", "dark", "4", "slanted", "1 13/16 in"),
+                Map.of("pieces", "10", "slant", "5 in", "along", "5", "part", "1 in", "straight", "1 1/2 in", "dark", "8", "slanted", "1 7/8 in"));
+        double slant = Math.sqrt(4 * 4 + 4 * 4);
+        assertThat(distance("slanting", "B", "D")).isCloseTo(slant, within(1e-9));
+        assertThat(java.util.stream.IntStream.rangeClosed(1, 12).boxed().min(java.util.Comparator.comparingDouble(n -> Math.abs(slant / n - 1))).orElseThrow()).isEqualTo(6);
+        assertThat(distance("slanting", "B", "V1")).isCloseTo(slant / 6, within(1e-9));
+        for (List<String> zigzag : List.of(List.of("B", "S1", "S2", "S3", "C"), List.of("D", "T1", "T2", "T3", "C"), List.of("E", "Q1", "Q2", "Q3", "H"), List.of("G", "R1", "R2", "R3", "J"))) {
+            for (int i = 1; i < zigzag.size(); i++) {
+                assertThat(distance("teeth", zigzag.get(i - 1), zigzag.get(i))).as(zigzag.get(i)).isCloseTo(1, within(1e-9));
+            }
+        }
+        // A line 1/4 in outside each side makes the short side of a half-square triangle longer by 0.854 in: plain trigonometry, cut as 7/8.
+        assertThat(0.25 * (1 + 1 / Math.tan(Math.PI / 8))).isCloseTo(7.0 / 8, within(1.0 / 32));
+        assertThat(slant / 6 + 7.0 / 8).isCloseTo(1 + 13.0 / 16, within(1.0 / 32));
+        // The block to be cut is the draft: each of its dark triangles has its corners on the zigzags.
+        assertThat(told("""
+                "" + block.patches().stream().filter(p -> p.role() == Role.DARK).filter(p -> p.shape().outer().corners().stream().allMatch(c ->
+                    List.of("B", "C", "D", "S1", "S2", "S3", "T1", "T2", "T3", "Q1", "Q2", "Q3", "R1", "R2", "R3", "H", "J").stream()
+                        .anyMatch(n -> teeth.at(n).minus(Point.of(1, 1)).near(c, 1e-9)))).count()""")).isEqualTo("8");
+        // A zigzag begun at E instead of B: the ink itself is at fault.
+        assertThat(told("""
+                String.join("\\n", DraftReview.of(teeth, marks.ink("edge", "A", "B", "E", "F", "G", "D", "A").ink("inner", "B", "C", "D").ink("corner", "H", "C", "J")
+                    .ink("right teeth", "E", "S1", "Q1", "S2", "Q2", "S3", "Q3", "C").ink("upper teeth", "D", "R1", "T1", "R2", "T2", "R3", "T3", "J"))
+                    .differences().stream().map(d -> d.figure() + d.isMadeHere()).toList())""").lines()).containsExactly("right teethtrue");
+    }
 }
