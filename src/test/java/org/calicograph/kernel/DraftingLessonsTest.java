@@ -107,7 +107,8 @@ class DraftingLessonsTest {
     /** Euclid I.46: four sides alike; by I.47 a right angle at each corner, since both diagonals' squares are twice the side's. */
     @Test
     void the_square_is_true_and_its_grid_even() throws Exception {
-        walk("the-square-and-its-grid.json", Map.of("corner", "5 5/8 in", "unit", "1 in"), Map.of("corner", "5 in", "unit", "2 in"));
+        walk("the-square-and-its-grid.json", Map.of("corner", "5 5/8 in", "unit", "1 in", "cut", "1 1/2 in", "sewn", "4 1/2 in"),
+                Map.of("corner", "5 in", "unit", "2 in", "cut", "1 1/4 in", "sewn", "6 in"));
         for (String side : List.of("AB", "BC", "CD", "DA")) {
             assertThat(distance("square", side.substring(0, 1), side.substring(1))).as(side).isCloseTo(4, within(1e-9));
         }
@@ -123,7 +124,11 @@ class DraftingLessonsTest {
     /** Common practice: half the diagonal, swung from each corner. Its corners lie on one circle, with eight sides alike. */
     @Test
     void the_octagon_is_regular() throws Exception {
-        walk("the-octagon-in-a-square.json", Map.of("corner", "135"), Map.of("corner", "45"));
+        walk("the-octagon-in-a-square.json", Map.of("corner", "135", "leg", "1 3/16 in", "small", "1 11/16 in"), Map.of("corner", "45", "leg", "1 in", "small", "1 3/16 in"));
+        // What is left of a side beside the octagon's own, halved; a seam from corner to corner of the small square is as long as the octagon's side, 1/4 in in from its edges.
+        double leg = (4 - 4 * (Math.sqrt(2) - 1)) / 2;
+        assertThat(distance("octagon", "A", "P1")).isCloseTo(leg, within(1e-9));
+        assertThat((1 + 11.0 / 16 - 0.5) * Math.sqrt(2)).isCloseTo(4 * (Math.sqrt(2) - 1), within(1.0 / 32));
         for (int i = 1; i <= 8; i++) {
             assertThat(distance("octagon", "P" + i, "P" + (i % 8 + 1))).as("side " + i).isCloseTo(4 * (Math.sqrt(2) - 1), within(1e-9));
             assertThat(distance("octagon", "O", "P" + i)).as("corner " + i).isCloseTo(Math.hypot(2, 2 * (Math.sqrt(2) - 1)), within(1e-9));
@@ -139,7 +144,9 @@ class DraftingLessonsTest {
     /** Euclid IV.15: the side of the hexagon is the radius of its circle. */
     @Test
     void the_hexagon_is_regular() throws Exception {
-        walk("the-hexagon.json", Map.of("corner", "120"), Map.of("corner", "60"));
+        walk("the-hexagon.json", Map.of("corner", "120", "flat", "3 7/16 in", "cloth", "3 15/16 in"), Map.of("corner", "60", "flat", "4 in", "cloth", "3 11/16 in"));
+        // From flat to flat by I.47: twice the height of an equal-sided triangle.
+        assertThat(distance("hexagon", "P2", "P6")).isCloseTo(2 * Math.sqrt(2 * 2 - 1), within(1e-9)).isCloseTo(3 + 7.0 / 16, within(1.0 / 32));
         List<String> corners = List.of("R", "P2", "P3", "L", "P5", "P6", "R");
         for (int i = 0; i < 6; i++) {
             assertThat(distance("hexagon", corners.get(i), corners.get(i + 1))).as(corners.get(i)).isCloseTo(2, within(1e-9));
@@ -155,7 +162,15 @@ class DraftingLessonsTest {
     /** Common practice: each line joins marks three eighths of a turn apart; the chord is twice the radius times the sine of 67 1/2 degrees. */
     @Test
     void the_star_has_eight_lines_alike() throws Exception {
-        walk("the-eight-pointed-star.json", Map.of("tip", "45"), Map.of("tip", "60"));
+        walk("the-eight-pointed-star.json", Map.of("tip", "45", "high", "2 1/2 in", "strip", "3 in", "square", "4 in"),
+                Map.of("tip", "60", "high", "3 1/2 in", "strip", "2 3/4 in", "square", "3 1/2 in"));
+        // The lines from P1 and P2 that cross above the side run at 45 degrees: they meet half of P1 P2 above it, at the inner corner of two diamonds.
+        double half = 2 * (Math.sqrt(2) - 1);
+        assertThat(2 - half).as("from the middle to the inner corner").isCloseTo(half * Math.sqrt(2), within(1e-9)).isCloseTo(distance("star", "A", "P1"), within(1e-9));
+        assertThat(told("""
+                "" + EightPointedStar.block(inches(12)).patches().stream().flatMap(p -> p.shape().outer().corners().stream()).filter(c ->
+                    IntStream.rangeClosed(1, 8).anyMatch(i -> star.at("P" + i).minus(Point.of(1, 1)).times(3).near(c, 1e-9))).map(c -> Math.round(c.x() * 1e6) + "," + Math.round(c.y() * 1e6))
+                    .distinct().count()""")).as("tips of the block where the draft has them").isEqualTo("8");
         double radius = Math.hypot(2, 2 * (Math.sqrt(2) - 1));
         for (int i = 0; i < 8; i++) {
             assertThat(distance("star", "P" + (i + 1), "P" + ((i + 3) % 8 + 1))).as("line " + i).isCloseTo(2 * radius * Math.sin(Math.toRadians(67.5)), within(1e-9));
