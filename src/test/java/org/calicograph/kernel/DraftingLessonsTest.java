@@ -14,6 +14,7 @@ import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.calicograph.drawing.Exhibit;
+import org.calicograph.geometry.Point;
 import org.calicograph.notebook.Cell;
 import org.calicograph.notebook.Notebook;
 import org.calicograph.notebook.NotebookFile;
@@ -32,6 +33,7 @@ class DraftingLessonsTest {
     private static final Pattern ANSWERED = Pattern.compile("\\.answered\\((\\w+)\\)");
     private static Cells cells;
     private List<String> gone = List.of();
+    private final Map<String, Map<String, Point>> points = new LinkedHashMap<>();
 
     @BeforeAll
     static void start() throws Exception {
@@ -100,8 +102,17 @@ class DraftingLessonsTest {
         return ((Exhibit.Words) ExhibitFormat.exhibit(result.exhibit().orElseThrow())).text();
     }
 
+    /** How far two points of a draft lie apart; the draft is asked once for all its points. */
     private double distance(String draft, String one, String other) throws Exception {
-        return Double.parseDouble(told("\"\" + " + draft + ".at(\"" + one + "\").distance(" + draft + ".at(\"" + other + "\"))"));
+        if (!points.containsKey(draft)) {
+            Map<String, Point> found = new LinkedHashMap<>();
+            told(draft + """
+                    .figures().entrySet().stream().filter(e -> e.getValue() instanceof Figure.Dot)
+                        .map(e -> e.getKey() + "|" + ((Figure.Dot) e.getValue()).at().x() + "|" + ((Figure.Dot) e.getValue()).at().y()).collect(Collectors.joining("\\n"))""")
+                    .lines().map(l -> l.split("\\|")).forEach(f -> found.put(f[0], new Point(Double.parseDouble(f[1]), Double.parseDouble(f[2]))));
+            points.put(draft, found);
+        }
+        return Math.hypot(points.get(draft).get(one).x() - points.get(draft).get(other).x(), points.get(draft).get(one).y() - points.get(draft).get(other).y());
     }
 
     /** Euclid I.46: four sides alike; by I.47 a right angle at each corner, since both diagonals' squares are twice the side's. */
