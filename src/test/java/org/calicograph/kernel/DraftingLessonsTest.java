@@ -6,20 +6,9 @@ import static org.assertj.core.api.Assertions.within;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
-import java.util.TreeSet;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
-import org.calicograph.drawing.Exhibit;
-import org.calicograph.geometry.Point;
-import org.calicograph.notebook.Cell;
-import org.calicograph.notebook.Notebook;
-import org.calicograph.notebook.NotebookFile;
-import org.calicograph.notebook.NotebookWriter;
-import org.calicograph.wire.ExhibitFormat;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -30,89 +19,38 @@ class DraftingLessonsTest {
 
     @TempDir
     static Path cache;
-    private static final Pattern ANSWERED = Pattern.compile("\\.answered\\((\\w+)\\)");
-    private static Cells cells;
-    private List<String> gone = List.of();
-    private final Map<String, Map<String, Point>> points = new LinkedHashMap<>();
+    private static LessonWalk lesson;
 
     @BeforeAll
     static void start() throws Exception {
-        cells = new Cells(new Running(), Stdlib.of(List.of(Path.of("stdlib")), cache), 256);
+        lesson = new LessonWalk(cache);
     }
 
     @AfterEach
     void forget() {
-        gone.forEach(cells::forget);
-        cells.forget("probe");
+        lesson.forget();
     }
 
-    /** Draws every cell in order; then the dials are turned to wrong answers, each told with its hint, and to the right ones. */
-    private void walk(String file, Map<String, String> right, Map<String, String> wrong) throws Exception {
-        Path path = Path.of("notebooks/lessons", file);
-        Notebook notebook = NotebookFile.read(path);
-        assertThat(NotebookWriter.write(notebook)).isEqualTo(Files.readString(path));
-        gone = notebook.cells().stream().map(Cell::id).toList();
-        Set<String> asked = new TreeSet<>();
-        List<String> questions = new ArrayList<>();
-        for (Cell cell : notebook.cells()) {
-            if (cell instanceof Cell.Code) {
-                Cells.Result result = cells.evaluate(cell.id(), cell.text(), Map.of(), List.of());
-                assertThat(result.failure()).as(file + " " + cell.id()).isEmpty();
-                Exhibit shown = ExhibitFormat.exhibit(result.exhibit().orElseThrow());
-                Matcher answer = ANSWERED.matcher(cell.text());
-                if (answer.find()) {
-                    asked.add(answer.group(1));
-                    questions.add(cell.id());
-                    assertThat(shown.toString()).as(cell.text()).contains("is not it yet.");
-                } else {
-                    assertThat(shown).as(cell.text()).isNotInstanceOf(Exhibit.Words.class);
-                }
-            }
+    /** A lesson that nobody has gone through here would be drawn by no test at all. */
+    @Test
+    void every_lesson_of_the_folder_is_gone_through() throws Exception {
+        String these = Files.readString(Path.of("src/test/java/org/calicograph/kernel/DraftingLessonsTest.java"));
+        try (Stream<Path> files = Files.list(Path.of("notebooks/lessons"))) {
+            assertThat(files.map(f -> f.getFileName().toString()).toList()).hasSizeGreaterThanOrEqualTo(12)
+                    .allSatisfy(f -> assertThat(these).contains("walk(\"" + f + "\""));
         }
-        assertThat(asked).as("questions of " + file).isEqualTo(right.keySet()).isEqualTo(wrong.keySet());
-        assertThat(turned(file, wrong)).containsOnlyKeys(questions).allSatisfy((cell, words) -> assertThat(words).as(cell).containsPattern("is not it yet\\. \\w+ \\w+"));
-        assertThat(turned(file, right)).containsOnlyKeys(questions).allSatisfy((cell, words) -> assertThat(words).as(cell).contains("is right."));
     }
 
-    /** What the questions say once their dials stand at the answers. */
-    private Map<String, String> turned(String file, Map<String, String> answers) {
-        Map<String, String> said = new LinkedHashMap<>();
-        Turning.End end = cells.turn(answers, gone, new Turning() {
-            @Override
-            public void begins(String cell) { }
-
-            @Override
-            public boolean sketched(String cell, Exhibit exhibit, long began, long ran) {
-                said.put(cell, exhibit.toString());
-                return false;
-            }
-
-            @Override
-            public void ends(String cell, Cells.Result result) {
-                assertThat(result.failure()).as(file + " " + cell).isEmpty();
-            }
-        });
-        assertThat(end.anew()).isEmpty();
-        return said;
+    private static void walk(String file, Map<String, String> right, Map<String, String> wrong) throws Exception {
+        lesson.walk(file, right, wrong);
     }
 
-    private String told(String expression) throws Exception {
-        Cells.Result result = cells.evaluate("probe", expression, Map.of(), List.of());
-        assertThat(result.failure()).as(expression).isEmpty();
-        return ((Exhibit.Words) ExhibitFormat.exhibit(result.exhibit().orElseThrow())).text();
+    private static String told(String expression) throws Exception {
+        return lesson.told(expression);
     }
 
-    /** How far two points of a draft lie apart; the draft is asked once for all its points. */
-    private double distance(String draft, String one, String other) throws Exception {
-        if (!points.containsKey(draft)) {
-            Map<String, Point> found = new LinkedHashMap<>();
-            told(draft + """
-                    .figures().entrySet().stream().filter(e -> e.getValue() instanceof Figure.Dot)
-                        .map(e -> e.getKey() + "|" + ((Figure.Dot) e.getValue()).at().x() + "|" + ((Figure.Dot) e.getValue()).at().y()).collect(Collectors.joining("\\n"))""")
-                    .lines().map(l -> l.split("\\|")).forEach(f -> found.put(f[0], new Point(Double.parseDouble(f[1]), Double.parseDouble(f[2]))));
-            points.put(draft, found);
-        }
-        return Math.hypot(points.get(draft).get(one).x() - points.get(draft).get(other).x(), points.get(draft).get(one).y() - points.get(draft).get(other).y());
+    private static double distance(String draft, String one, String other) throws Exception {
+        return lesson.distance(draft, one, other);
     }
 
     /** Euclid I.46: four sides alike; by I.47 a right angle at each corner, since both diagonals' squares are twice the side's. */
@@ -302,7 +240,7 @@ class DraftingLessonsTest {
         double first = each + 2 / Math.tan(Math.toRadians(30));
         assertThat(first).isCloseTo(7.5, within(0.05));
         assertThat(1 + Math.floor((40 - first) / each)).isEqualTo(9);
-        assertThat(told("Pieces.of(row, CuttingRules.INCH).get(0).toString()")).contains("strip=2 in", "each=4 in").contains(String.format(java.util.Locale.ROOT, "first=%.4f in", first));
+        assertThat(told("Pieces.of(Block.plain(\"one\", Role.DARK.standIn(), inRow.get(0).shape()), CuttingRules.INCH).get(0).toString()")).contains("strip=2 in", "each=4 in").contains(String.format(java.util.Locale.ROOT, "first=%.4f in", first));
         // Joined to the fourth mark on instead of the fifth: the ink itself is at fault.
         assertThat(told("""
                 String.join("\\n", DraftReview.of(star, hours.ink("star", "H12", "H4", "H8", "H12"))
