@@ -333,4 +333,27 @@ class DraftingLessonsTest {
                     .ink("right teeth", "E", "S1", "Q1", "S2", "Q2", "S3", "Q3", "C").ink("upper teeth", "D", "R1", "T1", "R2", "T2", "R3", "T3", "J"))
                     .differences().stream().map(d -> d.figure() + d.isMadeHere()).toList())""").lines()).containsExactly("right teethtrue");
     }
+
+    /** Euclid III.12 for the line from middle to middle, III.16 for the tip; Archimedes, Measurement of a Circle, prop. 3, for the edge. */
+    @Test
+    void the_orange_peel_is_as_wide_as_its_swings_overlap() throws Exception {
+        walk("the-orange-peel.json", Map.of("wide", "2 3/8 in", "tip", "90", "edge", "6 5/16 in", "outer", "4 1/4 in", "inner", "3 3/4 in", "across", "8 in"),
+                Map.of("wide", "2 in", "tip", "45", "edge", "5 11/16 in", "outer", "4 in", "inner", "4 1/4 in", "across", "4 in"));
+        assertThat(distance("peel", "M", "N")).isCloseTo(4 + 4 - Math.sqrt(32), within(1e-9));
+        assertThat(Double.parseDouble(told("\"\" + ((Figure.Ink) peel.figures().get(\"upper edge\")).path().length()"))).isBetween(2.0 * 223 / 71, 2.0 * 22 / 7)
+                .isCloseTo(Double.parseDouble(told("\"\" + ((Figure.Ink) peel.figures().get(\"lower edge\")).path().length()")), within(1e-9));
+        // The tip between the first thousandths of both edges.
+        double tip = Double.parseDouble(told("""
+                "" + Stream.of("upper edge", "lower edge").map(n -> ((Figure.Ink) peel.figures().get(n)).path().flattened(1e-9).get(1).minus(peel.at("A")))
+                    .mapToDouble(p -> Math.toDegrees(Math.atan2(-p.y(), p.x()))).reduce(0, (one, other) -> Math.abs(one - other))"""));
+        assertThat(tip).isCloseTo(90, within(0.5));
+        assertThat(distance("cut", "M", "Q")).isCloseTo(0.25, within(1e-9));
+        assertThat(distance("cut", "N", "R")).isCloseTo(0.25, within(1e-9));
+        assertThat(distance("cut", "A", "K")).isCloseTo(Math.sqrt(4.25 * 4.25 - 8) - Math.sqrt(8), within(1e-9)).isCloseTo(distance("cut", "C", "L"), within(1e-9)).isCloseTo(1 / 3.0, within(1.0 / 64));
+        // The second swing from C instead of D: that circle is at fault, N inherits it, M does not.
+        assertThat(told("""
+                String.join("\\n", DraftReview.of(swings, sheet.circle("aboutB", "B", "A").circle("aboutD", "C", "D").segment("BD", "B", "D")
+                    .crossing("M", "aboutB", "BD", "D").crossing("N", "aboutD", "BD", "B"))
+                    .differences().stream().map(d -> d.figure() + d.isMadeHere()).toList())""").lines()).containsExactly("aboutDtrue", "Nfalse");
+    }
 }
