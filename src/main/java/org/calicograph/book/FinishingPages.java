@@ -36,15 +36,26 @@ record FinishingPages(Booklet booklet, Finishing finishing) {
                 "Quilt from the middle outwards, lines at most " + rules.text(batting.widestGap()) + " apart: " + (batting.equals(Batting.UNKNOWN)
                         ? "no batting is chosen, and where its maker states nothing that is as far as the usual advice goes."
                         : "that is the usual limit of " + batting.name() + ".") + " What its package says comes before this.",
-                "Trim the edges square. Measure the quilt through the middle, not along its edge.",
-                "Join " + finishing.bindingStrips() + " strips of " + rules.text(finishing.how().strip()) + " slantwise into "
-                        + rules.text(rules.taped(finishing.bindingLength())) + " of binding, fold it in two lengthwise and press. Sew it to the front, raw edges "
-                        + "level, mitring the corners; turn it to the back and sew it down.",
+                finishing.edge().curved() ? "Trim the quilt along its curves, a seam allowance outside the last seam." : "Trim the edges square. Measure the quilt through the middle, not along its edge.",
+                binding(),
                 "For hanging, hem a sleeve of " + rules.text(finishing.how().sleeve()) + " cut height, fold it in two, and sew it behind the top edge."));
         flow.caution(CAUTION + " " + SewingPlan.CAUTION);
         double height = 2.6;
         flow.heading("Label, for the back of the quilt or the wall beside it", height + 0.1);
         flow.picture(label(booklet.quilt().title(), booklet.size(), height), height, "");
+    }
+
+    private String binding() {
+        CuttingRules rules = booklet.rules();
+        String length = rules.text(rules.taped(finishing.bindingLength())) + " of binding, fold it in two lengthwise and press. Sew it to the front, raw edges level";
+        String back = "; turn it to the back and sew it down.";
+        if (!finishing.edge().curved()) {
+            return "Join " + finishing.bindingStrips() + " strips of " + rules.text(finishing.how().strip()) + " slantwise into " + length + ", mitring the corners" + back;
+        }
+        String squares = finishing.biasSquares() == 1 ? "Cut the square of " : "Cut each of the " + finishing.biasSquares() + " squares of ";
+        return squares + rules.text(finishing.biasSquare()) + " corner to corner, sew its halves into a slanted piece and that into a tube one strip's width out of step, and cut it round and round in a strip of "
+                + rules.text(finishing.how().strip()) + (finishing.biasSquares() == 1 ? " into " : "; join these slantwise into ") + length
+                + ", easing it round the curves without stretching it, and stop and turn where two curves meet" + back;
     }
 
     void setEstimate(PageFlow flow, Estimate estimate) {

@@ -39,7 +39,7 @@ public record QuiltFacts(Quilt quilt, CuttingRules rules) implements Drawable {
                     .row(cut.name() + ", kinds of piece", String.valueOf(cut.pieces().size()));
         }
         Finishing finishing = Finishing.of(quilt, rules);
-        return table.row("binding", finishing.bindingStrips() + " strips").row("backing", finishing.backing().widths() + " of " + rules.text(finishing.backing().each()));
+        return table.row("binding", finishing.edge().curved() ? finishing.biasSquares() + " of " + rules.text(finishing.biasSquare()) + " for bias" : finishing.bindingStrips() + " strips").row("backing", finishing.backing().widths() + " of " + rules.text(finishing.backing().each()));
     }
 
     @Override

@@ -20,7 +20,13 @@ final class Finish {
     static Map<Fabric, List<Blank>> blanks(Quilt quilt, CuttingRules rules) {
         Finishing finishing = Finishing.of(quilt, rules);
         Map<Fabric, List<Blank>> all = new LinkedHashMap<>();
-        quilt.binding().ifPresent(cloth -> add(all, cloth, "binding", finishing.bindingStrips(), cloth.usableWidth(), finishing.how().strip()));
+        quilt.binding().ifPresent(cloth -> {
+            if (finishing.edge().curved()) {
+                add(all, cloth, "binding", finishing.biasSquares(), finishing.biasSquare(), finishing.biasSquare());
+            } else {
+                add(all, cloth, "binding", finishing.bindingStrips(), cloth.usableWidth(), finishing.how().strip());
+            }
+        });
         quilt.backing().ifPresent(cloth -> {
             Finishing.Backing back = finishing.backing();
             // A backing narrower than its cloth still takes the cloth's whole width for its length.

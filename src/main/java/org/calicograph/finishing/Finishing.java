@@ -15,12 +15,33 @@ import org.calicograph.quilt.Quilt;
  *
  * @param width  of the quilt
  * @param height of the quilt
+ * @param edge   what the binding goes round
  * @param backingCloth what the backing and the sleeve are cut from; empty if not chosen, quilting cotton of the usual width then
  * @param bindingCloth what the binding is cut from; empty if not chosen
  * @param how    what the amounts rest on
  */
-public record Finishing(Length width, Length height, Optional<Fabric> backingCloth, Optional<Fabric> bindingCloth, CuttingRules rules, Assumptions how)
+public record Finishing(Length width, Length height, Edge edge, Optional<Fabric> backingCloth, Optional<Fabric> bindingCloth, CuttingRules rules, Assumptions how)
         implements Drawable {
+
+    /**
+     * The finished edge.
+     *
+     * @param round  its length, all the way round
+     * @param curved true if it is not of straight lines alone; binding has to be cut on the bias then (common practice)
+     */
+    public record Edge(Length round, boolean curved) {
+
+        static Edge of(Quilt quilt) {
+            if (quilt.top().isRectangular()) {
+                return rectangle(quilt.width(), quilt.height());
+            }
+            return new Edge(Length.inches(quilt.top().outline().perimeter()), !quilt.top().outline().isStraight());
+        }
+
+        static Edge rectangle(Length width, Length height) {
+            return new Edge(width.plus(height).times(2), false);
+        }
+    }
 
     /**
      * @param overage   how much backing and batting stick out on each side
@@ -93,22 +114,22 @@ public record Finishing(Length width, Length height, Optional<Fabric> backingClo
 
     /** For a quilt, with its own cloths. */
     public static Finishing of(Quilt quilt, CuttingRules rules) {
-        return new Finishing(quilt.width(), quilt.height(), quilt.backing(), quilt.binding(), rules, Assumptions.of(rules));
+        return new Finishing(quilt.width(), quilt.height(), Edge.of(quilt), quilt.backing(), quilt.binding(), rules, Assumptions.of(rules));
     }
 
     /** For a finished size, with cloths of the usual width. */
     public static Finishing of(Length width, Length height, CuttingRules rules) {
-        return new Finishing(width, height, Optional.empty(), Optional.empty(), rules, Assumptions.of(rules));
+        return new Finishing(width, height, Edge.rectangle(width, height), Optional.empty(), Optional.empty(), rules, Assumptions.of(rules));
     }
 
     /** The same with backing and sleeve cut from a fabric. */
     public Finishing backed(Fabric fabric) {
-        return new Finishing(width, height, Optional.of(fabric), bindingCloth, rules, how);
+        return new Finishing(width, height, edge, Optional.of(fabric), bindingCloth, rules, how);
     }
 
     /** The same with the binding cut from a fabric. */
     public Finishing bound(Fabric fabric) {
-        return new Finishing(width, height, backingCloth, Optional.of(fabric), rules, how);
+        return new Finishing(width, height, edge, backingCloth, Optional.of(fabric), rules, how);
     }
 
     private Length backingWidth() {
@@ -121,12 +142,12 @@ public record Finishing(Length width, Length height, Optional<Fabric> backingClo
 
     /** The same with other assumptions. */
     public Finishing with(Assumptions other) {
-        return new Finishing(width, height, backingCloth, bindingCloth, rules, other);
+        return new Finishing(width, height, edge, backingCloth, bindingCloth, rules, other);
     }
 
     /** The length of binding to make. */
     public Length bindingLength() {
-        return width.plus(height).times(2).plus(how.extra());
+        return edge.round().plus(how.extra());
     }
 
     /** Strips across the width for straight binding: the first gives itself, every other loses what a join takes. */
@@ -138,9 +159,22 @@ public record Finishing(Length width, Length height, Optional<Fabric> backingClo
         return (int) Math.max(1, 1 + Math.ceil(total.minus(strip).ratioTo(strip.minus(lost)) - 1e-9));
     }
 
-    /** The length of cloth that the strips of straight binding take, as they lie one below another. */
+    /** The length of cloth that the binding takes: its strips as they lie one below another, or the squares of a curved edge. */
     public Length bindingLaid() {
+        if (edge.curved()) {
+            long abreast = Math.max(1, bindingWidth().units() / biasSquare().units());
+            return biasSquare().times((biasSquares() + abreast - 1) / abreast);
+        }
         return how.strip().times((long) bindingStrips());
+    }
+
+    /** How many squares for bias binding: one, or as many alike as a cloth narrower than one asks for. */
+    public int biasSquares() {
+        int squares = 1;
+        while (roundedUp(biasLeast(squares)).compareTo(bindingWidth()) > 0) {
+            squares++;
+        }
+        return squares;
     }
 
     /**
@@ -149,7 +183,12 @@ public record Finishing(Length width, Length height, Optional<Fabric> backingClo
      * floor((S - 2 seams) / root 2 / strip) rounds of (S - 2 seams) times root 2 (geometry).
      */
     public Length biasSquareLeast() {
-        double needed = bindingLength().inInches();
+        return biasLeast(biasSquares());
+    }
+
+    private Length biasLeast(int squares) {
+        // Strips of several squares are joined, each join slantwise.
+        double needed = (bindingLength().inInches() + (squares - 1) * how.join().inInches()) / squares;
         double strip = how.strip().inInches();
         double root = Math.sqrt(2);
         double least = Double.POSITIVE_INFINITY;
@@ -162,7 +201,11 @@ public record Finishing(Length width, Length height, Optional<Fabric> backingClo
 
     /** A square to cut for continuous bias binding: the least, up to the next inch, or centimetre. */
     public Length biasSquare() {
-        return biasSquareLeast().roundedUpTo(rules.isMetric() ? Length.cm(1) : Length.inches(1));
+        return roundedUp(biasSquareLeast());
+    }
+
+    private Length roundedUp(Length least) {
+        return least.roundedUpTo(rules.isMetric() ? Length.cm(1) : Length.inches(1));
     }
 
     /** The bias strip that such a square gives, in whole rounds. */
@@ -205,15 +248,25 @@ public record Finishing(Length width, Length height, Optional<Fabric> backingClo
         Backing back = backing();
         Backing other = backing(!back.upright());
         String lengths = back.widths() + (back.widths() == 1 ? " length of " : " lengths of ") + rules.text(back.each());
-        return Table.of("Finishing", "What", "Amount", "How", "Rests on")
+        Table table = Table.of("Finishing", "What", "Amount", "How", "Rests on")
                 .row("Backing", backingCloth.isPresent() ? "with " + backingCloth.get().name() : yards(back.total()), lengths + (back.widths() == 1 ? "" : back.upright() ? ", seams upright" : ", seams level"),
                         rules.text(how.overage()) + " beyond the quilt on each side; the other way takes " + yards(other.total()))
                 .row("Batting", batting().map(Batting::name).orElse("joined or by the yard"),
                         rules.text(rules.taped(width.plus(how.overage().times(2)))) + " x " + rules.text(rules.taped(height.plus(how.overage().times(2)))),
-                        "packaged sizes differ by a few inches: measure yours")
-                .row("Binding, straight", bindingCloth.isPresent() ? "with " + bindingCloth.get().name() : yards(bindingLaid()), bindingStrips() + " strips of " + rules.text(how.strip()),
-                        rules.text(rules.taped(bindingLength())) + " with " + rules.text(how.extra()) + " for corners and joins")
-                .row("Binding, bias", "1 square", "of " + rules.text(biasSquare()), "gives " + rules.text(biasFrom(biasSquare()).roundedTo(rules.rulerStep())) + " in whole rounds; curved edges need bias")
+                        "packaged sizes differ by a few inches: measure yours");
+        String round = rules.text(rules.taped(bindingLength())) + " with " + rules.text(how.extra()) + " for corners and joins";
+        String cloth = bindingCloth.map(c -> "with " + c.name()).orElse(yards(bindingLaid()));
+        String squares = "of " + rules.text(biasSquare());
+        String gives = biasSquares() == 1 ? "gives " + rules.text(biasFrom(biasSquare()).roundedTo(rules.rulerStep())) + " in whole rounds"
+                : "each gives " + rules.text(biasFrom(biasSquare()).roundedTo(rules.rulerStep())) + " in whole rounds";
+        if (edge.curved()) {
+            table = table.row("Binding, bias", cloth, biasSquares() + (biasSquares() == 1 ? " square " : " squares ") + squares,
+                    round + "; " + gives + "; straight strips won't go round a curve");
+        } else {
+            table = table.row("Binding, straight", cloth, bindingStrips() + " strips of " + rules.text(how.strip()), round)
+                    .row("Binding, bias", biasSquares() + (biasSquares() == 1 ? " square" : " squares"), squares, gives + "; curved edges need bias");
+        }
+        return table
                 .row("Sleeve", backingCloth.isPresent() ? "with " + backingCloth.get().name() : yards(how.sleeve().times((long) sleeveStrips())), sleeveStrips() + (sleeveStrips() == 1 ? " strip of " : " strips of ")
                         + rules.text(how.sleeve()), "as long as the quilt is wide, folded in two");
     }

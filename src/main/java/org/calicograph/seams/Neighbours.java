@@ -5,6 +5,8 @@ import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Predicate;
+import org.calicograph.geometry.Arc;
 import org.calicograph.geometry.Box;
 import org.calicograph.geometry.Line;
 import org.calicograph.geometry.Path;
@@ -50,7 +52,7 @@ final class Neighbours {
             for (Segment t : b) {
                 if (s instanceof Line p && t instanceof Line q) {
                     overlap(p, q, found);
-                } else if (!(s instanceof Line) && !(t instanceof Line)) {
+                } else if (!(s instanceof Line) && !(t instanceof Line) && s.bounds().grownBy(TOUCH).touches(t.bounds().grownBy(TOUCH))) {
                     curved(s, t, found);
                 }
             }
@@ -87,22 +89,23 @@ final class Neighbours {
 
     /** The longest stretch of a curve that lies on another, as shares, told by points along it: curves that cross share none. */
     private static double[] onOther(Segment a, Segment b) {
+        Predicate<Point> on = on(b);
         int start = 0;
         int first = 0;
         int last = 0;
         for (int i = 0; i <= STEPS; i++) {
-            if (!isOn(a.at((double) i / STEPS), b)) {
+            if (!on.test(a.at((double) i / STEPS))) {
                 start = i + 1;
             } else if (i - start > last - first) {
                 first = start;
                 last = i;
             }
         }
-        return last - first < 2 ? new double[] {0, 0} : new double[] {edge(a, b, first, -1), edge(a, b, last, 1)};
+        return last - first < 2 ? new double[] {0, 0} : new double[] {edge(a, on, first, -1), edge(a, on, last, 1)};
     }
 
     /** Where the stretch really ends, between a point that is on the other curve and the next, which isn't. */
-    private static double edge(Segment a, Segment b, int at, int way) {
+    private static double edge(Segment a, Predicate<Point> other, int at, int way) {
         double on = (double) at / STEPS;
         if (at == 0 && way < 0 || at == STEPS && way > 0) {
             return on;
@@ -110,7 +113,7 @@ final class Neighbours {
         double off = (double) (at + way) / STEPS;
         for (int i = 0; i < 20; i++) {
             double half = (on + off) / 2;
-            if (isOn(a.at(half), b)) {
+            if (other.test(a.at(half))) {
                 on = half;
             } else {
                 off = half;
@@ -119,9 +122,21 @@ final class Neighbours {
         return on;
     }
 
-    private static boolean isOn(Point p, Segment curve) {
+    /** Which points lie on a curve. */
+    private static Predicate<Point> on(Segment curve) {
+        if (curve instanceof Arc arc) {
+            Point chord = arc.to().minus(arc.from()).unit();
+            double side = Math.signum(chord.cross(arc.middle().minus(arc.from())));
+            Point centre = arc.centre();
+            double radius = arc.radius();
+            return p -> Math.abs(p.distance(centre) - radius) < TOUCH && side * chord.cross(p.minus(arc.from())) > -TOUCH;
+        }
         List<Point> chain = new ArrayList<>(List.of(curve.from()));
         curve.flatten(TOUCH / 4, chain);
+        return p -> isOn(p, chain);
+    }
+
+    private static boolean isOn(Point p, List<Point> chain) {
         for (int i = 1; i < chain.size(); i++) {
             Point u = chain.get(i).minus(chain.get(i - 1));
             double share = Math.max(0, Math.min(1, p.minus(chain.get(i - 1)).dot(u) / Math.max(1e-18, u.dot(u))));

@@ -9,7 +9,7 @@ import org.calicograph.patchwork.Patchwork;
 
 /** A way of putting blocks together into a top. */
 public sealed interface Setting permits StraightSetting, OnPointSetting, SashedSetting, StrippySetting,
-        HexagonSetting, RosetteSetting, TriangleSetting {
+        HexagonSetting, RosetteSetting, TriangleSetting, RingSetting, ShellSetting {
 
     /** Edge to edge, in columns and rows. */
     static StraightSetting straight(int columns, int rows) {
@@ -49,9 +49,19 @@ public sealed interface Setting permits StraightSetting, OnPointSetting, SashedS
         return new TriangleSetting(columns, rows, ends, false);
     }
 
+    /** Melons along the sides of squares, four meeting at each corner, with middles of the fabric between them; the edge is scalloped. */
+    static RingSetting rings(int columns, int rows, Fabric middle) {
+        return new RingSetting(columns, rows, middle);
+    }
+
+    /** Shells in rows like scales, with partial shells of the fabric along the edge. */
+    static ShellSetting shells(int columns, int rows, Fabric edge) {
+        return new ShellSetting(columns, rows, edge, false);
+    }
+
     /**
      * The top with a block in every place. All must be square where they stand on point, and of one
-     * width by column and one height by row otherwise; hexagon and triangle settings want blocks of that shape.
+     * width by column and one height by row otherwise; hexagon, triangle, ring and shell settings want blocks of that shape.
      *
      * @throws DesignException naming the block that doesn't fit, its size and the repair
      */

@@ -8,14 +8,21 @@ import org.calicograph.drawing.Picture;
 import org.calicograph.colour.Colour;
 import org.calicograph.geometry.Box;
 import org.calicograph.geometry.Path;
+import org.calicograph.geometry.Polygons;
+import org.calicograph.geometry.Region;
 import org.calicograph.patchwork.Patch;
 import org.calicograph.patchwork.Patchwork;
 import org.calicograph.quilt.Quilt;
+import org.locationtech.jts.operation.buffer.BufferOp;
+import org.locationtech.jts.operation.buffer.BufferParameters;
 
 /** Patchwork as a picture at full size: every patch a part of its own. */
 public final class PatchworkPicture {
 
     private static final Colour THREAD = Colour.hex("#3b3a38");
+
+    /** How far the drawn binding may stray from a curve, in inches. */
+    private static final double ACCURACY = 0.005;
 
     private PatchworkPicture() { }
 
@@ -36,12 +43,23 @@ public final class PatchworkPicture {
             return top;
         }
         Box edge = quilt.top().outline().bounds();
-        Path outer = Path.rectangle(edge);
-        Path inner = Path.rectangle(edge.grownBy(-quilt.bindingWidth().inInches())).reversed();
-        Picture binding = new Picture.Shape(List.of(outer, inner), Paint.of(quilt.binding().get().colour()),
+        Picture binding = new Picture.Shape(bound(quilt.top(), quilt.bindingWidth().inInches()), Paint.of(quilt.binding().get().colour()),
                 Pen.of(THREAD, seam(edge)));
         return binding.labelled("binding", quilt.binding().get().name() + " binding, " + quilt.bindingWidth() + " on the front")
                 .over(top);
+    }
+
+    /** The outline and what the binding leaves within it. */
+    private static List<Path> bound(Patchwork top, double width) {
+        Region outline = top.outline();
+        if (top.isRectangular()) {
+            return List.of(Path.rectangle(outline.bounds()), Path.rectangle(outline.bounds().grownBy(-width)).reversed());
+        }
+        List<Path> paths = new ArrayList<>(outline.paths());
+        BufferParameters mitred = new BufferParameters();
+        mitred.setJoinStyle(BufferParameters.JOIN_MITRE);
+        Polygons.regions(BufferOp.bufferOp(Polygons.of(outline, ACCURACY), -width, mitred)).forEach(inner -> inner.paths().forEach(p -> paths.add(p.reversed())));
+        return paths;
     }
 
     static Picture patch(Patch patch, double seam) {

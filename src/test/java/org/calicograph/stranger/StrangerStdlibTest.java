@@ -6,6 +6,7 @@ import java.util.stream.Stream;
 import org.assertj.core.api.SoftAssertions;
 import org.calicograph.book.Booklet;
 import org.calicograph.cutting.pieces.CuttingRules;
+import org.calicograph.fabric.Fabric;
 import org.calicograph.measure.Length;
 import org.calicograph.patchwork.Block;
 import org.calicograph.patchwork.Patchwork;
@@ -36,6 +37,20 @@ class StrangerStdlibTest {
     @Test
     void she_sews_them_by_metric_rules() {
         sewAll(blocks(Length.cm(30)), CuttingRules.METRIC);
+    }
+
+    @Test
+    void she_sews_rings_and_shells() {
+        Fabric sand = Fabric.of("sand", "#e8dcc0");
+        Fabric rust = Fabric.of("rust", "#a0522d");
+        Quilt rings = Quilt.of("Mooring Rings", Setting.rings(2, 2, sand).of(block("DoubleWeddingRing", Length.inches(12)))).bound(rust);
+        StrangerTest.sewn(rings, Booklet.of(rings));
+        Quilt shells = Quilt.of("Fish Weir", Setting.shells(3, 3, sand).of(block("Clamshell", Length.inches(6)))).bound(rust);
+        StrangerTest.sewn(shells, Booklet.of(shells));
+    }
+
+    private static Patchwork block(String name, Length width) {
+        return (Patchwork) CompiledStdlib.call(CompiledStdlib.named(name), "block", width);
     }
 
     private static void sewAll(List<Patchwork> blocks, CuttingRules rules) {

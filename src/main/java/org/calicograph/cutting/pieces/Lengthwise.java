@@ -2,6 +2,7 @@ package org.calicograph.cutting.pieces;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.calicograph.geometry.Line;
 import org.calicograph.geometry.Point;
 import org.calicograph.geometry.Region;
@@ -22,9 +23,15 @@ final class Lengthwise {
                 .anyMatch(u -> Math.min(Math.abs(u.x()), Math.abs(u.y())) < NEAR);
     }
 
-    /** The turn that sets the shape's longest axis of symmetry upright; without one, its longest edge. */
+    /**
+     * The turn that sets the shape's longest axis of symmetry upright; without one, its longest edge. A shape that a quarter turn lays on
+     * itself is as long as wide, and stays as it stands.
+     */
     static Transform turn(Region shape) {
         List<Segment> edges = shape.outer().joined().segments();
+        if (isQuartered(shape, edges)) {
+            return Transform.IDENTITY;
+        }
         List<Point> marks = new ArrayList<>();
         for (Segment s : edges) {
             marks.add(s.from());
@@ -52,6 +59,18 @@ final class Lengthwise {
         boolean down = shape.centroid().minus(middle).dot(along) > 0;
         double degrees = Math.toDegrees(Math.atan2(along.y(), along.x()));
         return Transform.turn(Angle.degrees((down ? -90 : 90) - degrees));
+    }
+
+    private static boolean isQuartered(Region shape, List<Segment> edges) {
+        int n = edges.size();
+        Transform quarter = Transform.turn(Angle.QUARTER, shape.centroid());
+        return n % 4 == 0 && IntStream.range(0, n).allMatch(i -> {
+            Segment image = edges.get((i + n / 4) % n);
+            Segment edge = edges.get(i);
+            // Edges run one way round or the other, and a quarter turn goes with it or against it.
+            return List.of(quarter, Transform.turn(Angle.QUARTER.negated(), shape.centroid())).stream()
+                    .anyMatch(t -> t.of(edge.from()).near(image.from(), NEAR) && t.of(edge.middle()).near(image.middle(), NEAR));
+        });
     }
 
     /** Corners and middles of edges in turn, so that what lies as far before the axis as after it must be its image. */

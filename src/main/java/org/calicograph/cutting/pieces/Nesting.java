@@ -34,6 +34,8 @@ public final class Nesting {
     private static final int SHIFTS = 24;
     /** Rows that are let stand wider than they could sometimes let the next row in deeper. */
     private static final double[] WIDER = {1, 1.1, 1.2, 1.35, 1.5, 1.7, 2};
+    /** Wider than the room between pieces. */
+    private static final double PENCIL = 0.5;
     /** More rows are hard to keep straight. */
     private static final int MOST_ROWS = 12;
     /** A yard of cloth, which a table still holds. */
@@ -63,9 +65,15 @@ public final class Nesting {
     private final Print.Direction way;
     private final Length step;
     private final Ends ends;
-    private List<Bed> beds = List.of();
+    private final Beds beds;
 
-    private Nesting(Region cut, Print.Direction way, Length step, Ends ends) {
+    /** What is found once for a shape, and read by all that differ only in what becomes of the ends. */
+    private static final class Beds {
+        private List<Bed> found = List.of();
+    }
+
+    private Nesting(Region cut, Print.Direction way, Length step, Ends ends, Beds beds) {
+        this.beds = beds;
         this.ends = ends;
         this.cut = cut;
         this.way = way;
@@ -75,19 +83,17 @@ public final class Nesting {
     /** Of a cutting line, on cloth that may be turned, by the lines of the rules' ruler. */
     static Nesting of(Region cut, CuttingRules rules) {
         Box box = cut.bounds();
-        return new Nesting(cut.transformed(Transform.move(-box.left(), -box.top())), Print.Direction.ANY, rules.rulerStep(), Ends.HALF);
+        return new Nesting(cut.transformed(Transform.move(-box.left(), -box.top())), Print.Direction.ANY, rules.rulerStep(), Ends.HALF, new Beds());
     }
 
     /** The same on cloth whose print runs so. */
     Nesting running(Print.Direction other) {
-        return new Nesting(cut, other, step, ends);
+        return new Nesting(cut, other, step, ends, new Beds());
     }
 
     /** The same where the ends of strips are used so. */
     Nesting ending(Ends other) {
-        Nesting same = new Nesting(cut, way, step, other);
-        same.beds = beds;
-        return same;
+        return new Nesting(cut, way, step, other, beds);
     }
 
     /** The rectangle round one piece as it stands. */
@@ -136,8 +142,8 @@ public final class Nesting {
         Map<CutMethod.Run, Laying> out = new LinkedHashMap<>();
         double best = single(wanted, width, out);
         if (wanted > 1 && ends != Ends.APART) {
-            beds = beds.isEmpty() ? found() : beds;
-            for (Bed bed : beds) {
+            beds.found = beds.found.isEmpty() ? found() : beds.found;
+            for (Bed bed : beds.found) {
                 for (int rows = 1; rows <= MOST_ROWS && (rows == 1 || bed.along(rows, step).inInches() <= WIDEST); rows++) {
                     best = filled(bed, rows, wanted, width, best, out);
                 }
@@ -290,6 +296,9 @@ public final class Nesting {
             Bed.Lying lower = bed.piece(row, many + many % 2 + j);
             for (int i = 0; i <= 2 * many + 3; i++) {
                 Bed.Lying upper = bed.piece(above, i);
+                if (Math.abs(lower.at().x() - upper.at().x()) > bed.width() + PENCIL) {
+                    continue;
+                }
                 most = Math.max(most, below[upper.about() ? 1 : 0].clears(below[lower.about() ? 1 : 0], lower.at().x() - upper.at().x()));
             }
         }
