@@ -16,6 +16,8 @@ import org.calicograph.measure.Length;
  */
 public record Question(String words, double expected, double within, String unit, String hint, Optional<Double> answer) {
 
+    private static final String INCHES = " in";
+
     /** A question whose answer is an angle, right within 0.05 degrees. */
     public static Question of(String words, Angle expected, String hint) {
         return new Question(words, expected.degrees(), 0.05, "°", hint, Optional.empty());
@@ -23,7 +25,7 @@ public record Question(String words, double expected, double within, String unit
 
     /** A question whose answer is a length, right within 1/16 in. */
     public static Question of(String words, Length expected, String hint) {
-        return new Question(words, expected.inInches(), 1.0 / 16, " in", hint, Optional.empty());
+        return new Question(words, expected.inInches(), 1.0 / 16, INCHES, hint, Optional.empty());
     }
 
     /** A question whose answer is a whole number. */
@@ -69,7 +71,7 @@ public record Question(String words, double expected, double within, String unit
         if (answer.isEmpty()) {
             return words;
         }
-        String given = number(answer.get()) + unit;
+        String given = unit.equals(INCHES) ? Length.inches(answer.get()).toString() : number(answer.get()) + unit;
         return words + "\n" + (isRight() ? given + " is right." : given + " is not it yet. " + hint);
     }
 

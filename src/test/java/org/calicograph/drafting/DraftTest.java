@@ -86,6 +86,9 @@ class DraftTest {
         Question question = Question.of("What is the angle at the tip?", org.calicograph.measure.Angle.degrees(36), "Divide 180 by five.");
         assertThat(question.answered(36).isRight()).isTrue();
         assertThat(question.answered(72)).hasToString("What is the angle at the tip?\n72° is not it yet. Divide 180 by five.");
+        Question length = Question.of("How long?", inches("2 5/16"), "Measure it.");
+        assertThat(length.answered(inches("2 5/16"))).hasToString("How long?\n2 5/16 in is right.");
+        assertThat(length.answered(inches("3/16"))).hasToString("How long?\n3/16 in is not it yet. Measure it.");
     }
 
     @Test
