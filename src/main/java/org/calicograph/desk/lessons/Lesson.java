@@ -14,8 +14,8 @@ import org.calicograph.session.CellSource;
 import org.calicograph.session.CellState;
 
 /**
- * A notebook as a lesson: what is seen, in order. A draft comes step by step; of one that goes on with the
- * draft before it, the new steps only. Cells without anything to see are passed over.
+ * A notebook as a lesson: what is seen, in order. A draft comes step by step; of one that goes on with a
+ * draft before it, or with the first steps of one, the new steps only. Cells without anything to see are passed over.
  */
 public final class Lesson {
 
@@ -75,7 +75,7 @@ public final class Lesson {
      */
     public static List<Stage> stages(Notebook notebook, Map<String, CellState> states, Map<String, CellState> steps) {
         List<Stage> stages = new ArrayList<>();
-        List<String> seen = List.of();
+        List<List<String>> seen = new ArrayList<>();
         for (Cell cell : notebook.cells()) {
             String id = cell.id();
             if (cell instanceof Cell.Prose) {
@@ -90,15 +90,23 @@ public final class Lesson {
                 } else if (frames.isEmpty()) {
                     stages.add(new Stage.Shown(id));
                 } else {
-                    int from = words.size() >= seen.size() && words.subList(0, seen.size()).equals(seen) ? seen.size() : 0;
-                    for (int i = from; i < frames.size(); i++) {
+                    for (int i = seen.stream().mapToInt(s -> alike(s, words)).max().orElse(0); i < frames.size(); i++) {
                         stages.add(new Stage.Step(id, frames.get(i), i + 1, frames.size()));
                     }
-                    seen = words;
+                    seen.add(words);
                 }
             }
         }
         return List.copyOf(stages);
+    }
+
+    /** With how many equal steps two drafts begin. */
+    private static int alike(List<String> one, List<String> other) {
+        int count = 0;
+        while (count < Math.min(one.size(), other.size()) && one.get(count).equals(other.get(count))) {
+            count++;
+        }
+        return count;
     }
 
     private static List<Exhibit.Drawn> frames(CellState state) {

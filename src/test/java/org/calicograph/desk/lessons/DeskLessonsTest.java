@@ -46,4 +46,14 @@ class DeskLessonsTest {
         assertThat(stages.stream().map(s -> s instanceof Lesson.Stage.Step step ? step.drawn().caption() + " " + step.number() + "/" + step.of() : s.cell()))
                 .containsExactly("p1", "one 1/2", "two 2/2", "three 3/3", "a4", "a5");
     }
+
+    @Test
+    void a_draft_that_branches_off_an_earlier_one_brings_the_steps_of_its_branch_only() {
+        Notebook lesson = Notebook.titled("Clock", Cell.code("a1", "hours"), Cell.code("a2", "squares"), Cell.code("a3", "star"), Cell.code("a4", "anew"));
+        Map<String, CellState> states = Map.of("a1", done("Draft", DRAWN), "a2", done("Draft", DRAWN), "a3", done("Draft", DRAWN), "a4", done("Draft", DRAWN));
+        List<Lesson.Stage> stages = Lesson.stages(lesson, states, Map.of("steps-of-a1", steps("one", "two"), "steps-of-a2", steps("one", "two", "square"),
+                "steps-of-a3", steps("one", "two", "star", "tip"), "steps-of-a4", steps("begin", "two")));
+        assertThat(stages.stream().map(s -> s instanceof Lesson.Stage.Step step ? step.drawn().caption() + " " + step.number() + "/" + step.of() : s.cell()))
+                .containsExactly("one 1/2", "two 2/2", "square 3/3", "star 3/4", "tip 4/4", "begin 1/2", "two 2/2");
+    }
 }
