@@ -14,6 +14,7 @@ import org.calicograph.drawing.Picture;
 import org.calicograph.drawing.writing.PdfWriter;
 import org.calicograph.geometry.Box;
 import org.calicograph.measure.Length;
+import org.calicograph.notebook.Cell;
 import org.calicograph.session.BookletCell;
 import org.calicograph.session.CellState;
 import org.calicograph.wire.Failure;
@@ -24,7 +25,7 @@ import picocli.CommandLine.Option;
 @Command(
         name = "book",
         description = {"Draw a notebook and write the last quilt that it names as a booklet in PDF: fabric, cutting, sewing, templates at full size.",
-            "A draft that it names follows as a handout, a panel for each step."},
+            "A draft that it names follows as a handout, a panel for each step; a lesson's questions come behind it, the answers last."},
         footer = {"", "Example:", "  calicograph book notebooks/ropewalk-workroom.json --out ropewalk.pdf --paper A4", ""})
 final class BookCommand extends NotebookCommand {
 
@@ -84,6 +85,7 @@ final class BookCommand extends NotebookCommand {
         List<Picture> pages = new ArrayList<>(pages(drawing, sheet, names, "Booklet"));
         if (parts.isEmpty() && (quilt == null || pages.isEmpty())) {
             pages.addAll(pages(drawing, sheet, names, "Handout"));
+            pages.addAll(questions(drawing, sheet));
         }
         if (parts.isEmpty() && pages.isEmpty() && quilt != null) {
             pages.addAll(pages(drawing, sheet, names, "Sheaf"));
@@ -97,6 +99,18 @@ final class BookCommand extends NotebookCommand {
             why = "'" + asked + "': " + failed.failure().message();
         }
         throw new Refusal(Refusal.CELL, notebook() + ": no booklet can be made: " + why);
+    }
+
+    /** The questions of a lesson and, behind them, their answers; none if no cell asks. */
+    private List<Picture> questions(Drawing drawing, Paper sheet) {
+        List<Cell> asking = drawing.notebook().cells().stream()
+                .filter(c -> drawing.states().get(c.id()) instanceof CellState.Done done && done.kind().equals("Question")).toList();
+        if (quilt != null || asking.isEmpty() || !(drawing.alsoDraw(BookletCell.ofQuestions(drawing.notebook().title(), asking, sheet)) instanceof CellState.Done done)
+                || !(done.exhibit() instanceof Exhibit.Several several)) {
+            return List.of();
+        }
+        taken.add("its questions, the answers on the last page");
+        return several.parts().stream().filter(Exhibit.Drawn.class::isInstance).map(p -> ((Exhibit.Drawn) p).picture()).toList();
     }
 
     /**

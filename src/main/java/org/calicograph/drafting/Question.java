@@ -65,6 +65,11 @@ public record Question(String words, double expected, double within, String unit
         return answer.isPresent() && Math.abs(answer.get() - expected) <= within + 1e-9;
     }
 
+    /** The right answer as a teacher reads it: a length to the nearest 1/16 in with its decimals beside it, an angle in degrees, a count. */
+    public String right() {
+        return unit.equals(INCHES) ? Length.inches(expected).onRuler() : number(expected) + unit;
+    }
+
     /** The question and what is to be said of the answer; the right number is not given away. */
     @Override
     public String toString() {
@@ -76,6 +81,6 @@ public record Question(String words, double expected, double within, String unit
     }
 
     private static String number(double value) {
-        return value == Math.rint(value) ? Long.toString((long) value) : Double.toString(Math.rint(value * 1000) / 1000);
+        return Math.abs(value - Math.rint(value)) < 1e-6 ? Long.toString(Math.round(value)) : Double.toString(Math.rint(value * 1000) / 1000);
     }
 }

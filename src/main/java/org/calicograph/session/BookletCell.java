@@ -18,6 +18,9 @@ public final class BookletCell {
 
     private static final Pattern NAMED = Pattern.compile("\\b(?:Quilt|Patchwork|Assembly|Booklet|Draft|Handout|var)\\s+([A-Za-z_]\\w*)\\s*=");
 
+    private static final Pattern ASKED = Pattern.compile("(?s).*(?:^|\\n|;)\\s*((?:new\\s+)?Question\\s*[.(].*?)\\s*;?\\s*$");
+    private static final Pattern LAST_NAME = Pattern.compile("(?s).*(?:^|\\n|;)\\s*([A-Za-z_]\\w*)\\s*;?\\s*$");
+
     private BookletCell() { }
 
     /**
@@ -34,6 +37,27 @@ public final class BookletCell {
     public static CellSource of(String kind, String name, Paper paper) {
         String made = "org.calicograph.book." + kind + ".ofAny(" + name + ")";
         return new CellSource(ID, kind.equals("Sheaf") ? made : made + ".on(org.calicograph.drawing.Paper." + paper.name().toUpperCase(Locale.ROOT) + ")");
+    }
+
+    /**
+     * The questions that a lesson asks, with the answers on pages of their own.
+     *
+     * @param asking the cells that end with a question, one or more
+     */
+    public static CellSource ofQuestions(String title, List<Cell> asking, Paper paper) {
+        return new CellSource(ID, "org.calicograph.course.QuestionSheet.of(\"" + title.replace("\\", "\\\\").replace("\"", "\\\"") + "\",\n"
+                + asking.stream().map(c -> question(c.text())).collect(Collectors.joining(",\n"))
+                + ").on(org.calicograph.drawing.Paper." + paper.name().toUpperCase(Locale.ROOT) + ").whole()");
+    }
+
+    /** What a cell that ends with a question ends with: the question itself, or its name. */
+    static String question(String text) {
+        Matcher asked = ASKED.matcher(text.strip());
+        if (asked.matches()) {
+            return asked.group(1);
+        }
+        Matcher name = LAST_NAME.matcher(text.strip());
+        return name.matches() ? name.group(1) : text.strip();
     }
 
     /** The names that cells give to values that may be quilts, the last first. */

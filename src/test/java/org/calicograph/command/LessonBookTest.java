@@ -15,7 +15,7 @@ import org.calicograph.notebook.NotebookFile;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** The book of a lesson is its handout: a panel for every step of the drafting. */
+/** The book of a lesson is its handout: a panel for every step of the drafting, then its questions, and last their answers. */
 class LessonBookTest {
 
     @TempDir
@@ -35,6 +35,12 @@ class LessonBookTest {
                 assertThat(text).containsPattern("Step " + step + "\\b");
             }
             assertThat(text).doesNotContain("Step 51");
+            // The questions follow without their answers; those stand on the last page, from a second road: 5 times the root of 2, 45 degrees, 5 + 4 + 7 + 6 + 2.
+            String asked = text.substring(text.indexOf(", questions"), text.indexOf(", answers for the teacher"));
+            assertThat(asked).contains("Question 1", "How long is the slanting side?", "Question 6", "How many pieces are in this point of the star").doesNotContain("7.071", "Question 7", "Divide 7.0711");
+            PDFTextStripper last = new PDFTextStripper();
+            last.setStartPage(document.getNumberOfPages());
+            assertThat(last.getText(document)).contains("answers for the teacher", "7 1/16 in", "(7.071 in)", "45°", "24", "multiply 5 by 1.4142");
         }
     }
 

@@ -89,6 +89,11 @@ class DraftTest {
         Question length = Question.of("How long?", inches("2 5/16"), "Measure it.");
         assertThat(length.answered(inches("2 5/16"))).hasToString("How long?\n2 5/16 in is right.");
         assertThat(length.answered(inches("3/16"))).hasToString("How long?\n3/16 in is not it yet. Measure it.");
+        assertThat(length.right()).isEqualTo("2 5/16 in");
+        assertThat(Question.of("How wide?", inches(0.9428), "").right()).isEqualTo("15/16 in (0.943 in)");
+        assertThat(Question.of("What angle?", org.calicograph.measure.Angle.radians(Math.PI / 6), "").right()).isEqualTo("30°");
+        assertThat(Question.of("What angle?", org.calicograph.measure.Angle.degrees(112.5), "").right()).isEqualTo("112.5°");
+        assertThat(Question.of("How many?", 36, "").right()).isEqualTo("36");
     }
 
     @Test
