@@ -15,7 +15,6 @@ import org.calicograph.patchwork.Patchwork;
 import org.calicograph.quilt.Quilt;
 import org.calicograph.cutting.layout.Blank;
 import org.calicograph.cutting.layout.CutStepsPicture;
-import org.calicograph.cutting.layout.LayoutPicture;
 import org.calicograph.cutting.layout.LayoutSearch;
 import org.calicograph.cutting.pieces.CuttingRules;
 import org.calicograph.cutting.pieces.Piece;
@@ -129,6 +128,15 @@ public record Cutting(String title, Source source, CuttingRules rules, List<Fabr
         return new Cutting(title, source, rules, fabrics.stream().map(f -> f.ofLeastCloth(rules)).toList(), search);
     }
 
+    /** How each patch is cut, by its id in the top, in the words of {@link FabricCut#spoken}, its cloth's name before them. */
+    public Map<String, String> ofPatches() {
+        Map<String, String> words = new LinkedHashMap<>();
+        for (FabricCut f : fabrics) {
+            f.spoken(rules).forEach((piece, told) -> piece.patches().forEach(id -> words.put(id, piece.fabric().name() + ", " + told)));
+        }
+        return words;
+    }
+
     /** What to buy, a row for each fabric. */
     public Table shopping() {
         Table table = Table.of("Fabric for " + title, "Fabric", "Usable width", "Buy", "Laid",
@@ -165,9 +173,7 @@ public record Cutting(String title, Source source, CuttingRules rules, List<Fabr
         parts.add(Exhibit.of(shopping()));
         parts.add(Exhibit.words(assumptions() + "\n" + CAUTION));
         for (FabricCut f : fabrics) {
-            parts.add(Exhibit.of(f.table(rules)));
-            parts.add(Exhibit.of(f.strips(rules)));
-            parts.add(Exhibit.of(LayoutPicture.of(f.layout(), f.fabric().colour(), rules::text, f::cutsWithin), f.caption(rules)));
+            parts.addAll(((Exhibit.Several) f.list(rules)).parts());
         }
         return new Exhibit.Several(parts);
     }

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.calicograph.drawing.Exhibit;
 import org.calicograph.drawing.Table;
 import org.calicograph.fabric.Fabric;
 import org.calicograph.geometry.Path;
@@ -12,6 +13,7 @@ import org.calicograph.measure.Area;
 import org.calicograph.measure.Length;
 import org.calicograph.cutting.layout.Blank;
 import org.calicograph.cutting.layout.Layout;
+import org.calicograph.cutting.layout.LayoutPicture;
 import org.calicograph.cutting.layout.LayoutSearch;
 import org.calicograph.cutting.layout.LengthBound;
 import org.calicograph.cutting.layout.StripLayout;
@@ -215,6 +217,38 @@ public record FabricCut(String name, Fabric fabric, List<Piece> pieces, List<Bla
             table = table.row(b.name(), b.count(), "rectangle", "", b.count() + " of " + rules.text(b.across()) + " x " + rules.text(b.along()), "", "For the " + b.name() + ".");
         }
         return table;
+    }
+
+    /**
+     * For each piece, how it is cut, in a line to be read beside the quilt: shape, finished size, cut size, how many there are, and from how
+     * many strips of this plan; such as {@code quarter-square triangle, 3 x 6 in finished; cut squares of 7 1/4 in, each twice corner to
+     * corner; 12 of them from 3 squares, on 1 strip}. Finished sizes off the ruler's lines are told to the nearest, as {@code about}.
+     */
+    public Map<Piece, String> spoken(CuttingRules rules) {
+        Map<String, Integer> strips = new LinkedHashMap<>();
+        if (inStrips) {
+            StripLayout.of(layout).strips().forEach(s -> s.cuts().stream().map(StripLayout.Cut::name).distinct()
+                    .forEach(name -> strips.merge(name, s.count(), Integer::sum)));
+        } else {
+            layout.bands().forEach(band -> band.blanks().stream().map(Layout.Counted::name).distinct().forEach(name -> strips.merge(name, 1, Integer::sum)));
+        }
+        Map<Piece, String> words = new LinkedHashMap<>();
+        for (Piece p : pieces) {
+            // Strips that several long pieces are joined from are named after all of them.
+            int on = strips.entrySet().stream().filter(e -> List.of(e.getKey().split("\\+")).contains(p.letter())).mapToInt(Map.Entry::getValue).sum();
+            boolean joined = strips.keySet().stream().noneMatch(p.letter()::equals) && !joining(p, rules).isEmpty();
+            String many = p.count() == 1 ? "the only one" : p.count() + " of them";
+            String from = p.method() instanceof CutMethod.Blanks b && b.pieces() > 1 ? many + " from " + count(p).replaceAll(",? ?$", "") + ", on " : many + " from ";
+            words.put(p, p.method().shape() + ", " + p.ruled(rules) + " finished; " + p.cut(rules) + "; " + from + on
+                    + (on == 1 ? " strip" : " strips") + (joined ? " joined end to end" : inStrips ? "" : ", as drawn"));
+        }
+        return words;
+    }
+
+    /** What is cut of this cloth, as it is shown in a list: the pieces, the strips, and how they lie. */
+    public Exhibit list(CuttingRules rules) {
+        return Exhibit.several(Exhibit.of(table(rules)), Exhibit.of(strips(rules)),
+                Exhibit.of(LayoutPicture.of(layout, fabric.colour(), rules::text, this::cutsWithin), caption(rules)));
     }
 
     /** Which parts a long piece is joined from before it is cut, in words; empty for others. */

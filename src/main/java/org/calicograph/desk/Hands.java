@@ -10,14 +10,17 @@ import java.util.regex.Pattern;
 import javafx.application.Platform;
 import org.calicograph.colour.Colour;
 import org.calicograph.desk.cells.CellPane;
+import org.calicograph.desk.cuts.RulerWords;
 import org.calicograph.desk.swatches.Dropped;
 import org.calicograph.desk.swatches.SwatchTrial;
 import org.calicograph.desk.wall.ClothShare;
 import org.calicograph.desk.wall.WallRequests;
+import org.calicograph.drawing.Picture;
 import org.calicograph.geometry.Point;
 import org.calicograph.measure.Length;
 import org.calicograph.notebook.Cell;
 import org.calicograph.notebook.Notebook;
+import org.calicograph.session.CellState;
 
 /** What hands do at the wall: pressing a patch leads to its words in the book, dials turn. */
 final class Hands implements WallRequests {
@@ -26,6 +29,7 @@ final class Hands implements WallRequests {
     private static final Pattern CLOTH = Pattern.compile("Fabric\\s*\\.\\s*of\\(\\s*\"([^\"\\n]+)\",\\s*\"(#[0-9a-fA-F]{6})\"");
 
     private final DeskWindow window;
+    private Optional<Picture.Label> pressed = Optional.empty();
 
     Hands(DeskWindow window) {
         this.window = window;
@@ -33,7 +37,33 @@ final class Hands implements WallRequests {
 
     @Override
     public void pointedAt(String words) {
-        window.status().pointedAt(words);
+        window.status().pointedAt(RulerWords.of(words));
+    }
+
+    @Override
+    public String words(String cell, Picture.Label part) {
+        return window.pages().cuts().of(cell, window.wall().exhibit(cell)).flatMap(list -> list.of(part.id())).orElse(part.title());
+    }
+
+    @Override
+    public void cut(String cloth) {
+        window.pages().cutting(Optional.of(cloth));
+    }
+
+    /** How the patch is cut, as soon as the plan is there. */
+    private void tell(String cell, Picture.Label part) {
+        if (ClothShare.named(part.title()).isEmpty() || !(window.worktable().states().get(cell) instanceof CellState.Done)) {
+            pointedAt(part.title());
+            return;
+        }
+        Picture.Label asked = part;
+        pressed = Optional.of(part);
+        pointedAt(words(cell, part));
+        window.pages().cuts().of(cell, window.wall().exhibit(cell), list -> {
+            if (pressed.filter(p -> p == asked).isPresent()) {
+                list.of(part.id()).ifPresent(this::pointedAt);
+            }
+        });
     }
 
     @Override
@@ -115,14 +145,15 @@ final class Hands implements WallRequests {
 
     /** Takes the caret to where the book names the part, in its own passage first and then in those that it needs. */
     @Override
-    public void picked(String cell, String title) {
+    public void picked(String cell, Picture.Label part) {
+        String title = part.title();
         Notebook notebook = window.opened().notebook();
         List<String> cells = new ArrayList<>(List.of(cell));
         List<String> needed = window.worktable().needs().getOrDefault(cell, List.of());
         cells.addAll(needed);
         needed.forEach(n -> cells.addAll(window.worktable().needs().getOrDefault(n, List.of())));
         String name = ClothShare.named(title).orElse(title.replaceFirst(",.*", ""));
-        window.status().pointedAt(title);
+        tell(cell, part);
         for (String id : cells) {
             Optional<String> text = notebook.cell(id).filter(c -> c instanceof Cell.Code).map(Cell::text);
             Matcher m = Pattern.compile("(?i)\\b" + Pattern.quote(name) + "\\b").matcher(text.orElse(""));

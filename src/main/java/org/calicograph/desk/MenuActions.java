@@ -2,6 +2,7 @@ package org.calicograph.desk;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Consumer;
 import org.calicograph.desk.cells.CellPane;
 import org.calicograph.desk.opened.OpenNotebook;
@@ -79,6 +80,7 @@ final class MenuActions {
         add(menu, 2, "Squint", "F6", () -> window.wall().turnSquint());
         add(menu, 2, "Tape measure", "F7", this::tape);
         add(menu, 2, "The wall alone", "F11", () -> window.open().turnAlone());
+        add(menu, 3, "What is cut", "F9", () -> window.pages().cutting(Optional.empty()));
         add(menu, 3, "Variations", "Shortcut+Shift+V", () -> window.pages().variations());
     }
 

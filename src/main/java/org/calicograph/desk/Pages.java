@@ -7,6 +7,8 @@ import java.util.Map;
 import java.util.Optional;
 import javafx.application.Platform;
 import javafx.scene.Node;
+import org.calicograph.desk.cuts.CutListPage;
+import org.calicograph.desk.cuts.CutLists;
 import org.calicograph.desk.lessons.LessonPage;
 import org.calicograph.desk.opened.Clerk;
 import org.calicograph.desk.results.ExhibitPane;
@@ -28,12 +30,14 @@ final class Pages implements SheetRequests, ShelfPage.Opened, LessonPage.Opened,
     private final DeskWindow window;
     private final Worktable worktable;
     private final Looks looks;
+    private final CutLists cuts;
     private Optional<Runnable> awaited = Optional.empty();
     private Optional<Clerk> clerk = Optional.empty();
 
     Pages(DeskWindow window, Worktable worktable) {
         this.window = window;
         this.worktable = worktable;
+        this.cuts = new CutLists(worktable::plan, Platform::runLater);
         this.looks = new Looks(() -> window.sessionOptions().alone());
     }
 
@@ -80,6 +84,23 @@ final class Pages implements SheetRequests, ShelfPage.Opened, LessonPage.Opened,
             window.open().overWall(() -> sheet);
             sheet.pull(dial);
         }
+    }
+
+    /** The cutting lists of what hangs. */
+    CutLists cuts() {
+        return cuts;
+    }
+
+    /** What is cut for what hangs, over the book; of one cloth first. */
+    void cutting(Optional<String> cloth) {
+        Optional<String> hung = window.wall().hung();
+        if (hung.isEmpty()) {
+            window.status().pointedAt("Nothing hangs on the wall yet");
+            return;
+        }
+        CutListPage page = new CutListPage(this::back);
+        window.open().overBook(() -> page);
+        cuts.of(hung.get(), window.wall().exhibit(hung.get()), list -> page.show(list, cloth));
     }
 
     void library() {

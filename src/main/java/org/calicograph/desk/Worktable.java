@@ -24,6 +24,7 @@ import org.calicograph.session.SessionOptions;
 import org.calicograph.session.Sketch;
 import org.calicograph.wire.Catalogue;
 import org.calicograph.wire.CellScan;
+import org.calicograph.wire.CutList;
 import org.calicograph.wire.Dial;
 import org.calicograph.wire.PixelFrame;
 import org.calicograph.wire.Problem;
@@ -167,6 +168,10 @@ final class Worktable implements Advice {
 
     CompletableFuture<Catalogue> browse() {
         return asked(Session::browse, Catalogue.EMPTY);
+    }
+
+    CompletableFuture<CutList> plan(String cell) {
+        return asked(s -> s.plan(cell), CutList.none("Nothing of this notebook is drawn yet."));
     }
 
     private <T> CompletableFuture<T> asked(Function<Session, CompletableFuture<T>> question, T otherwise) {

@@ -43,7 +43,7 @@ final class Cells {
     private final Printing printing = new Printing();
     private final Reader reader = new Reader();
     private final Origins origins = new Origins();
-    private final Map<String, KernelCell> held = new LinkedHashMap<>();
+    final Map<String, KernelCell> held = new LinkedHashMap<>();
     private final Faults faults;
     private final Plainly plainly;
     private final WholeDivision division;

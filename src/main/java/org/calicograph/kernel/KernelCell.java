@@ -21,6 +21,11 @@ final class KernelCell {
         this.text = text;
     }
 
+    /** What its last piece came to; empty if it came to nothing, or not all of it was run. */
+    Optional<Object> value() {
+        return complete && !pieces.isEmpty() ? Optional.ofNullable(pieces.get(pieces.size() - 1).value) : Optional.empty();
+    }
+
     /** How many letters its pieces have printed. */
     int printed() {
         return pieces.stream().mapToInt(p -> p.output.length()).sum();

@@ -22,6 +22,7 @@ import org.calicograph.drawing.writing.PngPixels;
 import org.calicograph.colour.Colour;
 import org.calicograph.geometry.Region;
 import org.calicograph.geometry.Transform;
+import org.calicograph.kernel.planning.CutPlans;
 import org.calicograph.measure.Length;
 import org.calicograph.wire.Channel;
 import org.calicograph.wire.FromKernel;
@@ -51,6 +52,10 @@ public final class KernelMain {
     private final Sketcher sketcher = new Sketcher();
     private final AtomicReference<ToKernel.Check> toCheck = new AtomicReference<>();
     private final Semaphore checks = new Semaphore(0);
+    /** Values that wait for their cutting list, with the ticket of whoever asked. */
+    private record Uncut(long ticket, Optional<Object> value) { }
+
+    private final BlockingQueue<Uncut> uncut = new LinkedBlockingQueue<>();
     private final CompletableFuture<Cells> cells = new CompletableFuture<>();
     private final CompletableFuture<Stdlib> stdlib = new CompletableFuture<>();
 
@@ -85,6 +90,9 @@ public final class KernelMain {
         Thread checking = new Thread(null, () -> keepOn(this::check), "checks", STACK / 4);
         checking.setDaemon(true);
         checking.start();
+        Thread planning = new Thread(null, () -> keepOn(this::plan), "plans", STACK);
+        planning.setDaemon(true);
+        planning.start();
         int code = ToKernel.LOST;
         try {
             while (true) {
@@ -127,7 +135,7 @@ public final class KernelMain {
         } else if (message instanceof ToKernel.Evaluate || message instanceof ToKernel.Turn || message instanceof ToKernel.Deliver) {
             running.forgetStop();
             work.add((ToKernel) message);
-        } else if (message instanceof ToKernel.Forget) {
+        } else if (message instanceof ToKernel.Forget || message instanceof ToKernel.Plan) {
             work.add((ToKernel) message);
         } else if (message instanceof ToKernel.Check check) {
             ToKernel.Check older = toCheck.getAndSet(check);
@@ -170,6 +178,13 @@ public final class KernelMain {
         }
     }
 
+    private void plan() throws Exception {
+        while (true) {
+            Uncut next = uncut.take();
+            control.send(new FromKernel.Planned(next.ticket(), CutPlans.of(next.value())));
+        }
+    }
+
     private void evaluate() throws Exception {
         Stdlib compiled = Stdlib.of(orders.stdlib().stream().map(Path::of).toList(), Path.of(orders.cache()));
         stdlib.complete(compiled);
@@ -196,6 +211,8 @@ public final class KernelMain {
                 control.send(new FromKernel.Turned(d.ticket(), List.of(), List.of()));
             } else if (next instanceof ToKernel.Forget f) {
                 f.cells().forEach(ready::forget);
+            } else if (next instanceof ToKernel.Plan p) {
+                uncut.add(new Uncut(p.ticket(), Optional.ofNullable(ready.held.get(p.cell())).flatMap(KernelCell::value)));
             }
         }
     }

@@ -8,6 +8,7 @@ import org.calicograph.measure.Angle;
 import org.calicograph.measure.Length;
 import org.calicograph.wire.Catalogue;
 import org.calicograph.wire.CellScan;
+import org.calicograph.wire.CutList;
 import org.calicograph.wire.Dial;
 import org.calicograph.wire.PixelFrame;
 import org.calicograph.wire.Problem;
@@ -191,6 +192,11 @@ public final class Session implements AutoCloseable {
     /** What these texts, cells or not, say about names; nothing if the kernel can't tell. */
     public CompletableFuture<List<CellScan>> scan(List<CellSource> texts) {
         return conductor.scan(texts);
+    }
+
+    /** How what a cell came to is cut, by its one plan; why there is no plan, where there is none. Drawing goes on meanwhile. */
+    public CompletableFuture<CutList> plan(String cell) {
+        return conductor.plan(cell);
     }
 
     /** What the stdlib holds. */

@@ -19,6 +19,7 @@ import java.util.function.LongFunction;
 import java.util.function.Supplier;
 import org.calicograph.wire.Catalogue;
 import org.calicograph.wire.CellScan;
+import org.calicograph.wire.CutList;
 import org.calicograph.wire.Dial;
 import org.calicograph.wire.PixelFrame;
 import org.calicograph.wire.Failure;
@@ -231,6 +232,11 @@ final class SessionQueue {
 
     CompletableFuture<Catalogue> browse() {
         return ask(Catalogue.EMPTY, ToKernel.Browse::new, said -> said instanceof FromKernel.Browsed b ? b.catalogue() : Catalogue.EMPTY);
+    }
+
+    CompletableFuture<CutList> plan(String cell) {
+        CutList none = CutList.none("It has to be drawn first.");
+        return ask(none, ticket -> new ToKernel.Plan(ticket, cell), said -> said instanceof FromKernel.Planned p ? p.list() : none);
     }
 
     private <T> CompletableFuture<T> ask(T nothing, LongFunction<ToKernel> question, Function<FromKernel, T> answer) {

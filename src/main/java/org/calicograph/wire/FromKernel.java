@@ -63,5 +63,7 @@ public sealed interface FromKernel extends Message {
     /** @param problems in the order of the text */
     record Checked(long ticket, List<Problem> problems) implements Answer { }
 
+    record Planned(long ticket, CutList list) implements Answer { }
+
     record Browsed(long ticket, Catalogue catalogue) implements Answer { }
 }

@@ -60,6 +60,12 @@ public sealed interface ToKernel extends Message {
      */
     record Check(long ticket, String cell, String text, List<String> others, List<String> texts) implements ToKernel { }
 
+    /**
+     * How is what this cell came to cut? Answered by {@link FromKernel.Planned}, once what was asked before is done; the plan itself is
+     * reckoned beside whatever is asked next.
+     */
+    record Plan(long ticket, String cell) implements ToKernel { }
+
     /** What does the stdlib hold? */
     record Browse(long ticket) implements ToKernel { }
 }

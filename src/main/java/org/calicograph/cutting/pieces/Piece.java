@@ -85,4 +85,35 @@ public record Piece(String letter, Fabric fabric, Region finished, CutMethod met
         OwnBox box = OwnBox.of(finished);
         return rules.exact(Length.inches(box.width())) + " x " + rules.exact(Length.inches(box.height()));
     }
+
+    /** The same as a ruler shows it: to the nearest eighth of an inch, or the nearest millimetre, and {@code about} where that is not exact. */
+    public String ruled(CuttingRules rules) {
+        OwnBox box = OwnBox.of(finished);
+        Length wide = Length.inches(box.width());
+        Length high = Length.inches(box.height());
+        Length step = rules.isMetric() ? Length.mm(1) : Length.inches(1, 8);
+        // Sizes come from doubles; a hundredth of a millimetre is seen by nobody.
+        boolean exact = java.util.stream.Stream.of(wide, high).allMatch(l -> l.minus(l.roundedTo(step)).abs().compareTo(Length.mm(0.01)) <= 0);
+        String one = rules.text(wide.roundedTo(step));
+        String other = rules.text(high.roundedTo(step));
+        return (exact ? "" : "about ") + (one.endsWith(" in") && other.endsWith(" in") ? one.substring(0, one.length() - 3) : one) + " x " + other;
+    }
+
+    /** How it is cut, in a few words with the ruler's sizes: {@code cut squares of 3 7/8 in, each once corner to corner}. */
+    public String cut(CuttingRules rules) {
+        if (!isCutByRuler()) {
+            return "cut by template " + letter;
+        }
+        List<Dimension> sizes = method.dimensions();
+        String first = rules.text(sizes.get(0).ruler());
+        if (method instanceof CutMethod.Blanks b && b.pieces() > 1 || method.shape().contains("square triangle")) {
+            return "cut squares of " + first + ", each " + (method.shape().startsWith("half") ? "once" : "twice") + " corner to corner";
+        }
+        if (method instanceof CutMethod.Strips) {
+            return "cut strips " + first + " wide" + (sizes.size() > 1 ? ", then the " + sizes.get(1).name() + " " + rules.text(sizes.get(1).ruler()) : ", then at their angles");
+        }
+        String last = rules.text(sizes.get(sizes.size() - 1).ruler());
+        String large = method.instruction().contains("cut it large") ? ", which is large, sew it on and trim it" : "";
+        return "cut " + (first.endsWith(" in") && last.endsWith(" in") ? first.substring(0, first.length() - 3) : first) + " x " + last + large;
+    }
 }

@@ -67,7 +67,7 @@ public final class LessonPage extends BorderPane {
     private final List<DialControl> controls = new ArrayList<>();
     private final Label verdict = new Label();
     private final ExhibitPane exhibit = new ExhibitPane(words -> { });
-    private final Hanging figure = new Hanging(words -> { }, title -> { });
+    private final Hanging figure = new Hanging(words -> { }, org.calicograph.drawing.Picture.Label::title, part -> { });
     private List<Lesson.Stage> stages = List.of();
     private int at;
 

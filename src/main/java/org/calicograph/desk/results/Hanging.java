@@ -3,11 +3,13 @@ package org.calicograph.desk.results;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.function.Function;
 import java.util.function.Predicate;
 import javafx.geometry.Insets;
 import javafx.geometry.Point2D;
 import javafx.scene.Node;
 import org.calicograph.drawing.Exhibit;
+import org.calicograph.drawing.Picture;
 import org.calicograph.geometry.Box;
 import org.calicograph.geometry.Point;
 
@@ -20,7 +22,8 @@ public final class Hanging extends ExhibitPane {
     private static final double GAP = 14;
     private static final double MARGIN = 24;
 
-    private final Consumer<String> onPick;
+    private final Function<Picture.Label, String> words;
+    private final Consumer<Picture.Label> onPick;
     private Runnable onView = () -> { };
     private Optional<Node> alone = Optional.empty();
     private boolean tape;
@@ -28,10 +31,12 @@ public final class Hanging extends ExhibitPane {
 
     /**
      * @param onPoint told what is under the pointer
-     * @param onPick  told the title of a part that is pressed
+     * @param words   what is said of a part under it
+     * @param onPick  told of a part that is pressed
      */
-    public Hanging(Consumer<String> onPoint, Consumer<String> onPick) {
+    public Hanging(Consumer<String> onPoint, Function<Picture.Label, String> words, Consumer<Picture.Label> onPick) {
         super(onPoint, part -> part instanceof Exhibit.Drawn);
+        this.words = words;
         this.onPick = onPick;
         getStyleClass().setAll("hanging");
     }
@@ -44,7 +49,7 @@ public final class Hanging extends ExhibitPane {
     @Override
     void made(Framed framed) {
         PictureView view = framed.view();
-        view.onPick(onPick);
+        view.onParts(words, onPick);
         view.onView(() -> onView.run());
         view.tape(tape);
         view.squint(squint);

@@ -3,12 +3,11 @@ package org.calicograph.desk.results;
 import java.nio.IntBuffer;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.function.Function;
 import javafx.animation.PauseTransition;
 import javafx.application.Platform;
 import javafx.scene.AccessibleRole;
 import javafx.scene.Cursor;
-import javafx.scene.effect.BoxBlur;
-import javafx.scene.effect.ColorAdjust;
 import javafx.scene.image.ImageView;
 import javafx.scene.image.PixelBuffer;
 import javafx.scene.image.PixelFormat;
@@ -50,8 +49,10 @@ public final class PictureView extends Region {
     private Box box;
     private Optional<PartFinder> parts = Optional.empty();
     private Optional<View> chosen = Optional.empty();
+    private Reach reach = new Reach(0, 0);
     private Consumer<String> onPoint = words -> { };
-    private Consumer<String> onPick = title -> { };
+    private Consumer<Picture.Label> onPick = part -> { };
+    private Function<Picture.Label, String> naming = Picture.Label::title;
     private Runnable onView = () -> { };
     private Runnable onTwice = this::whole;
     private final Tape measure = new Tape();
@@ -106,8 +107,9 @@ public final class PictureView extends Region {
         onPoint = listener;
     }
 
-    /** Told the title of a part that is pressed. */
-    public void onPick(Consumer<String> listener) {
+    /** What is said of a part under the pointer, and who is told of one that is pressed. */
+    public void onParts(Function<Picture.Label, String> words, Consumer<Picture.Label> listener) {
+        naming = words;
         onPick = listener;
     }
 
@@ -130,11 +132,7 @@ public final class PictureView extends Region {
 
     /** Shows light and dark alone, as one sees them with eyes half shut. */
     public void squint(boolean on) {
-        ColorAdjust grey = new ColorAdjust();
-        grey.setSaturation(-1);
-        BoxBlur blur = new BoxBlur(5, 5, 1);
-        blur.setInput(grey);
-        image.setEffect(on ? blur : null);
+        image.setEffect(on ? Squint.effect() : null);
     }
 
     /** A dial is turned: the edges of what hangs stay as chalk until {@link #rub}. */
@@ -258,7 +256,15 @@ public final class PictureView extends Region {
 
     /** How the picture lies in its frame. */
     public View view() {
-        return chosen.orElseGet(() -> View.fitting(box, across(), down()));
+        return chosen.orElseGet(() -> View.fitting(reach.of(box), across(), down()));
+    }
+
+    /** Shows the picture no larger than one of this size would be, in inches: pictures side by side are to one scale then. */
+    public void toScaleOf(double width, double height) {
+        if (!reach.equals(new Reach(width, height))) {
+            reach = new Reach(width, height);
+            paint(true);
+        }
     }
 
     private void look(View next) {
@@ -345,7 +351,7 @@ public final class PictureView extends Region {
 
     private void pointed(MouseEvent event) {
         if (!sketched && measure.isEmpty()) {
-            onPoint.accept(part(event).orElse(""));
+            onPoint.accept(part(event).map(naming).orElse(""));
         }
     }
 
@@ -354,11 +360,11 @@ public final class PictureView extends Region {
         return view().toInches(x - EDGE, y - EDGE);
     }
 
-    private Optional<String> part(MouseEvent event) {
+    private Optional<Picture.Label> part(MouseEvent event) {
         if (parts.isEmpty()) {
             parts = Optional.of(PartFinder.of(picture));
         }
-        return parts.get().at(view().toInches(event.getX() - EDGE, event.getY() - EDGE)).map(Picture.Label::title);
+        return parts.get().at(view().toInches(event.getX() - EDGE, event.getY() - EDGE));
     }
 
     /** A step nearer for a factor above 1, a step back for one below; the middle stays where it is. */

@@ -27,6 +27,7 @@ import org.calicograph.desk.prose.Prose;
 import org.calicograph.desk.results.Carried;
 import org.calicograph.desk.opened.Variations;
 import org.calicograph.desk.spoken.Name;
+import org.calicograph.geometry.Box;
 import org.calicograph.wire.Dial;
 
 /** Variations in the wall's place: pictures side by side over one or two dials, and the variations kept under names. */
@@ -116,7 +117,7 @@ public final class SheetPage extends BorderPane {
         sheet.getChildren().setAll(words(dials.isEmpty()
                 ? "The book has no dials yet. Declare one in a working line, such as int points = dial(\"points\", 5, 16, 8);"
                 : cell.getItems().isEmpty() ? "Nothing hangs on the wall yet. Draw something first."
-                : "Choose a dial, and how many values of it to see. Pressing a picture takes its values into the book."));
+                : "Choose a dial, and how many values of it to see. All pictures are to one scale. Pressing one takes its values into the book."));
         draw.setDisable(dials.isEmpty() || cell.getItems().isEmpty());
         showKept();
     }
@@ -210,7 +211,7 @@ public final class SheetPage extends BorderPane {
         List<Tile> tiles = new ArrayList<>();
         for (int i = 0; i < variations.size(); i++) {
             Map<String, String> dials = variations.get(i);
-            Tile tile = new Tile(writing().words(dials, hand.dials()), () -> take(dials));
+            Tile tile = new Tile(writing().words(dials, hand.dials()), () -> take(dials), this::scale);
             tiles.add(tile);
             grid.add(tile, i % inRow, i / inRow);
         }
@@ -222,6 +223,14 @@ public final class SheetPage extends BorderPane {
         double room = getWidth() - 56;
         double side = Math.max(70, Math.min(LARGEST, (room - GAP * (wide - 1)) / wide - Tile.AROUND));
         shown.forEach(tile -> tile.side(side));
+    }
+
+    /** All pictures to one scale, that of the largest: a larger quilt looks larger. */
+    private void scale() {
+        List<Box> sizes = shown.stream().flatMap(t -> t.size().stream()).toList();
+        double width = sizes.stream().mapToDouble(Box::width).max().orElse(0);
+        double height = sizes.stream().mapToDouble(Box::height).max().orElse(0);
+        shown.forEach(t -> t.toScaleOf(width, height));
     }
 
     private void start(List<Tile> tiles, List<Map<String, String>> variations, List<Node> page, int inRow) {
@@ -317,8 +326,8 @@ public final class SheetPage extends BorderPane {
     private void compare(String one, String other) {
         Map<String, String> first = comparable().get(one);
         Map<String, String> second = comparable().get(other);
-        Tile left = new Tile(one, () -> take(first));
-        Tile right = new Tile(other, () -> take(second));
+        Tile left = new Tile(one, () -> take(first), this::scale);
+        Tile right = new Tile(other, () -> take(second), this::scale);
         GridPane pair = new GridPane();
         pair.setHgap(16);
         pair.add(left, 0, 0);

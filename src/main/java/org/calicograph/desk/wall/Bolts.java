@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.BiConsumer;
+import java.util.function.Consumer;
 import javafx.css.PseudoClass;
 import javafx.geometry.Pos;
 import javafx.geometry.Side;
@@ -16,6 +17,7 @@ import javafx.scene.control.MenuItem;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.Tooltip;
 import javafx.scene.input.KeyCode;
+import javafx.scene.input.MouseButton;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
 import javafx.scene.paint.Color;
@@ -33,12 +35,17 @@ final class Bolts extends ScrollPane {
     private final VBox list = new VBox(6);
 
     private final BiConsumer<String, String> dye;
+    private final Consumer<String> cut;
     private ContextMenu menu = new ContextMenu();
     private double area;
 
-    /** @param dye told of a cloth of what hangs, and of the one that is to take its place */
-    Bolts(BiConsumer<String, String> dye) {
+    /**
+     * @param dye told of a cloth of what hangs, and of the one that is to take its place
+     * @param cut told of a cloth of which one wants to see what is cut
+     */
+    Bolts(BiConsumer<String, String> dye, Consumer<String> cut) {
         this.dye = dye;
+        this.cut = cut;
         getStyleClass().add("bolts");
         list.getStyleClass().add("bolts-list");
         setId("bolts");
@@ -89,14 +96,20 @@ final class Bolts extends ScrollPane {
         bolt.setFocusTraversable(true);
         bolt.setAccessibleRole(AccessibleRole.LIST_ITEM);
         bolt.setAccessibleText(cloth + spoken);
-        Tooltip.install(bolt, new Tooltip(cloth + spoken + ". Drag it onto a patch"));
+        Tooltip.install(bolt, new Tooltip(cloth + spoken + (about.startsWith("not") ? "" : ". Press it to see what is cut of it") + ". Drag it onto a patch"));
         Carried.CLOTH.from(bolt, () -> Optional.of(cloth));
         return bolt;
     }
 
     /** By keys or a right click: another cloth in this one's place. */
     private void changes(HBox bolt, String cloth) {
-        bolt.setAccessibleHelp("Enter lists the cloths that can take its place");
+        bolt.setAccessibleHelp("Enter lists the cloths that can take its place, and what is cut of it");
+        bolt.setOnMouseClicked(e -> {
+            if (e.getButton() == MouseButton.PRIMARY && e.isStillSincePress()) {
+                cut.accept(cloth);
+                e.consume();
+            }
+        });
         bolt.setOnContextMenuRequested(e -> {
             offer(bolt, cloth);
             e.consume();
@@ -112,7 +125,11 @@ final class Bolts extends ScrollPane {
     private void offer(HBox bolt, String cloth) {
         menu.hide();
         menu = new ContextMenu();
-        for (Node other : list.getChildren()) {
+        MenuItem list = new MenuItem("What is cut of " + cloth);
+        list.setMnemonicParsing(false);
+        list.setOnAction(e -> cut.accept(cloth));
+        menu.getItems().add(list);
+        for (Node other : this.list.getChildren()) {
             if (other.getUserData() instanceof String name && !name.equals(cloth)) {
                 MenuItem item = new MenuItem(name + " in place of " + cloth);
                 item.setMnemonicParsing(false);

@@ -74,7 +74,7 @@ public final class Wall extends BorderPane {
         this.asks = asks;
         this.rail = new Rail(this::chooseByHand);
         this.landing = new Landing(board, this::hanging, asks);
-        this.bolts = new Bolts(landing::dye);
+        this.bolts = new Bolts(landing::dye, asks::cut);
         this.tray = new Tray(asks::lengths, this::turn);
         rest.setOnFinished(e -> rub());
         getStyleClass().add("wall");
@@ -144,7 +144,7 @@ public final class Wall extends BorderPane {
         }
         Piece piece = pieces.get(cell);
         boolean fresh = piece == null;
-        Hanging hanging = fresh ? new Hanging(asks::pointedAt, title -> picked(cell, title)) : piece.hanging;
+        Hanging hanging = fresh ? new Hanging(asks::pointedAt, part -> asks.words(cell, part), part -> picked(cell, part)) : piece.hanging;
         boolean other = fresh || !hanging.exhibit().equals(exhibit);
         hanging.tape(tape);
         hanging.squint(squint);
@@ -213,9 +213,9 @@ public final class Wall extends BorderPane {
         }
     }
 
-    private void picked(String cell, String title) {
-        bolts.ring(ClothShare.named(title));
-        asks.picked(cell, title);
+    private void picked(String cell, Picture.Label part) {
+        bolts.ring(ClothShare.named(part.title()));
+        asks.picked(cell, part);
     }
 
     /** The passage whose pictures hang. */

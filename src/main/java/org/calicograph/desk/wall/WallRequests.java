@@ -2,6 +2,7 @@ package org.calicograph.desk.wall;
 
 import java.util.Map;
 import org.calicograph.colour.Colour;
+import org.calicograph.drawing.Picture;
 import org.calicograph.geometry.Point;
 import org.calicograph.measure.Length;
 
@@ -11,8 +12,14 @@ public interface WallRequests {
     /** Something is under the pointer; empty for nothing. */
     void pointedAt(String words);
 
-    /** A part of what hangs was pressed: the passage it was drawn by, and the part's title. */
-    void picked(String cell, String title);
+    /** What is said of a part of what hangs, by the passage it was drawn by. */
+    String words(String cell, Picture.Label part);
+
+    /** A part of what hangs was pressed. */
+    void picked(String cell, Picture.Label part);
+
+    /** What is cut of a cloth of what hangs is to be seen. */
+    void cut(String cloth);
 
     /** The passage whose picture hangs is this one now. */
     void hung(String cell);
