@@ -236,7 +236,7 @@ public record FabricCut(String name, Fabric fabric, List<Piece> pieces, List<Bla
         for (Piece p : pieces) {
             // Strips that several long pieces are joined from are named after all of them.
             int on = strips.entrySet().stream().filter(e -> List.of(e.getKey().split("\\+")).contains(p.letter())).mapToInt(Map.Entry::getValue).sum();
-            boolean joined = strips.keySet().stream().noneMatch(p.letter()::equals) && !joining(p, rules).isEmpty();
+            boolean joined = joining(p, rules).contains(" + ");
             String many = p.count() == 1 ? "the only one" : p.count() + " of them";
             String from = p.method() instanceof CutMethod.Blanks b && b.pieces() > 1 ? many + " from " + count(p).replaceAll(",? ?$", "") + ", on " : many + " from ";
             words.put(p, p.method().shape() + ", " + p.ruled(rules) + " finished; " + p.cut(rules) + "; " + from + on

@@ -37,12 +37,12 @@ final class Hands implements WallRequests {
 
     @Override
     public void pointedAt(String words) {
-        window.status().pointedAt(RulerWords.of(words));
+        window.status().pointedAt(words);
     }
 
     @Override
     public String words(String cell, Picture.Label part) {
-        return window.pages().cuts().of(cell, window.wall().exhibit(cell)).flatMap(list -> list.of(part.id())).orElse(part.title());
+        return window.pages().cuts().of(cell, window.wall().exhibit(cell)).flatMap(list -> list.of(part.id())).orElseGet(() -> RulerWords.of(part.title()));
     }
 
     @Override
@@ -53,7 +53,7 @@ final class Hands implements WallRequests {
     /** How the patch is cut, as soon as the plan is there. */
     private void tell(String cell, Picture.Label part) {
         if (ClothShare.named(part.title()).isEmpty() || !(window.worktable().states().get(cell) instanceof CellState.Done)) {
-            pointedAt(part.title());
+            pointedAt(RulerWords.of(part.title()));
             return;
         }
         Picture.Label asked = part;

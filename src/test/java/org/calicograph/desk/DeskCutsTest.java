@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.nio.file.Path;
 import java.util.Optional;
 import javafx.geometry.Point2D;
+import javafx.scene.Node;
+import javafx.scene.control.TableView;
 import javafx.scene.input.KeyCode;
 import org.calicograph.desk.cuts.RulerWords;
 import org.calicograph.desk.opened.Trust;
@@ -42,13 +44,23 @@ class DeskCutsTest {
             evening.shot("cut-patch");
             evening.robot.clickOn(".bolt");
             evening.until("the list is there", () -> evening.scene().lookup("#cut-slip .table-view") != null);
+            evening.until("no column stands empty and none is out of sight", () -> evening.scene().getRoot().lookupAll("#cut-slip .table-view").stream()
+                    .allMatch(DeskCutsTest::isFilled));
             evening.shot("cut-list");
-            assertThat(evening.words("cut-slip")).contains("Cutting: ");
+            assertThat(evening.words("cut-slip")).contains("Cutting: ").contains("razor");
             evening.keys(KeyCode.ESCAPE);
             evening.until("the book is back", () -> evening.scene().lookup("#cut-list") == null);
             evening.keys(KeyCode.F9);
             evening.until("what to buy is there", () -> evening.words("cut-slip").contains("Fabric for "));
         }
+    }
+
+    /** Its columns take all the room within its edges, and neither bar is wanted. */
+    private static boolean isFilled(Node node) {
+        TableView<?> table = (TableView<?>) node;
+        double room = table.getWidth() - table.getInsets().getLeft() - table.getInsets().getRight();
+        double taken = table.getColumns().stream().mapToDouble(c -> c.getWidth()).sum();
+        return Math.abs(room - taken) < 1.5 && table.lookupAll(".scroll-bar").stream().noneMatch(bar -> bar.isVisible() && bar.prefWidth(-1) > 0 && bar.prefHeight(-1) > 0);
     }
 
     @Test

@@ -11,6 +11,37 @@ final class ColumnWidths {
     private ColumnWidths() { }
 
     /**
+     * The same, no column narrower than its head.
+     *
+     * @param least what each column takes in any case; together more than the room, where the table is to be moved sideways
+     */
+    static double[] shared(double[] natural, double[] least, double room) {
+        if (Arrays.stream(least).sum() >= room) {
+            return least.clone();
+        }
+        double[] widths = shared(natural, room);
+        boolean[] held = new boolean[natural.length];
+        boolean more = true;
+        while (more) {
+            more = false;
+            double left = room;
+            double others = 0;
+            for (int i = 0; i < widths.length; i++) {
+                if (!held[i] && widths[i] < least[i]) {
+                    held[i] = true;
+                    more = true;
+                }
+                left -= held[i] ? least[i] : 0;
+                others += held[i] ? 0 : widths[i];
+            }
+            for (int i = 0; more && i < widths.length; i++) {
+                widths[i] = held[i] ? least[i] : widths[i] * left / others;
+            }
+        }
+        return widths;
+    }
+
+    /**
      * @param natural what each column would need to show every entry on one line
      * @param room    the width of the table
      * @return widths that add up to the room, or to less than it only by rounding

@@ -1,11 +1,13 @@
 package org.calicograph.desk.results;
 
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Collectors;
 import javafx.application.Platform;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.collections.FXCollections;
+import javafx.css.PseudoClass;
 import javafx.geometry.Bounds;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
@@ -32,10 +34,16 @@ public final class TableGrid extends VBox {
     private static final double HEAD = 36;
     private static final int MOST_ROWS = 14;
     private static final double LETTERS = 14;
-    private static final double PAD = 26;
-    /** What the bar of a long table takes, and the edges. */
-    private static final double BAR = 18;
+    /** Beside the words of an entry: what the style gives them on both sides, and the line between columns. */
+    private static final double PAD = 14;
+    /** What the bar of a long table takes. */
+    private static final double BAR = 16;
+    /** Left and right, and above and below; before the style is there, the table's insets don't tell it. */
+    private static final double EDGES = 4;
     private static final double ARROW = 14;
+    /** A table that shows all has no bars: once out, each would take the room whose want keeps the other out. */
+    private static final PseudoClass ALL_ROWS = PseudoClass.getPseudoClass("all-rows");
+    private static final PseudoClass ALL_COLUMNS = PseudoClass.getPseudoClass("all-columns");
 
     private final TableView<List<Table.Entry>> view = new TableView<>();
     private final Label title = new Label();
@@ -80,24 +88,35 @@ public final class TableGrid extends VBox {
         // The title has letters of 13 where those of the rows have 14.
         Font font = Font.font(title.getFont().getFamily(), LETTERS * Math.max(0.8, title.getFont().getSize() / 13));
         double[] natural = new double[table.columns().size()];
+        double[] least = new double[natural.length];
         for (int i = 0; i < natural.length; i++) {
+            double head = extent(table.columns().get(i), font, 0).getWidth();
+            least[i] = Math.ceil(head) + PAD;
             // A head has room for the arrow that tells how the table is sorted.
-            natural[i] = extent(table.columns().get(i), font, 0).getWidth() + ARROW;
+            natural[i] = head + ARROW;
             for (List<Table.Entry> row : table.rows()) {
                 natural[i] = Math.max(natural[i], extent(row.get(i).text(), font, 0).getWidth());
             }
             natural[i] = Math.ceil(natural[i]) + PAD;
         }
-        double[] widths = ColumnWidths.shared(natural, width - BAR);
+        double room = width - EDGES - (table.rows().size() > MOST_ROWS ? BAR : 0);
+        double[] widths = ColumnWidths.shared(natural, least, room);
+        boolean wide = Arrays.stream(least).sum() > room;
+        view.pseudoClassStateChanged(ALL_ROWS, table.rows().size() <= MOST_ROWS);
+        view.pseudoClassStateChanged(ALL_COLUMNS, !wide);
         double taller = Math.max(0, font.getSize() / LETTERS - 1);
-        double height = HEAD * (1 + taller) + 2;
+        double height = HEAD * (1 + taller) + EDGES + (wide ? BAR : 0);
+        double given = 0;
         for (int i = 0; i < natural.length; i++) {
-            view.getColumns().get(i).setPrefWidth(Math.floor(widths[i]));
+            // The last has what is left of whole pixels, so that nothing stands empty beside it.
+            widths[i] = i < natural.length - 1 ? Math.floor(widths[i]) : Math.max(least[i], Math.floor(room - given));
+            given += widths[i];
+            view.getColumns().get(i).setPrefWidth(widths[i]);
         }
         for (List<Table.Entry> row : table.rows().subList(0, Math.min(MOST_ROWS, table.rows().size()))) {
             double tallest = ROW * (1 + taller);
             for (int i = 0; i < natural.length; i++) {
-                tallest = Math.max(tallest, tall(row.get(i).text(), font, Math.floor(widths[i])));
+                tallest = Math.max(tallest, tall(row.get(i).text(), font, widths[i]));
             }
             height += tallest + 1;
         }

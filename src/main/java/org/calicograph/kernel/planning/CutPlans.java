@@ -43,7 +43,7 @@ public final class CutPlans {
     }
 
     private static CutList list(Cutting cutting) {
-        List<CutList.Cloth> cloths = cutting.fabrics().stream().map(f -> new CutList.Cloth(f.fabric().name(), f.list(cutting.rules()))).toList();
+        List<CutList.Cloth> cloths = cutting.fabrics().stream().map(f -> new CutList.Cloth(f.fabric().name(), Exhibit.several(Exhibit.words(Cutting.CAUTION), f.list(cutting.rules())))).toList();
         Exhibit whole = Exhibit.several(Exhibit.of(cutting.shopping()), Exhibit.words(cutting.assumptions() + "\n" + Cutting.CAUTION));
         return new CutList(cutting.ofPatches(), whole, cloths, "");
     }

@@ -69,6 +69,13 @@ class DeskResultsTest {
     }
 
     @Test
+    void no_column_is_narrower_than_its_head_and_what_is_wanting_comes_from_the_others() {
+        assertThat(ColumnWidths.shared(new double[] {50, 900, 400, 40}, new double[] {50, 60, 150, 40}, 390)).containsExactly(50, 150, 150, 40);
+        assertThat(ColumnWidths.shared(new double[] {300, 300}, new double[] {40, 40}, 200)).containsExactly(100, 100);
+        assertThat(ColumnWidths.shared(new double[] {300, 300}, new double[] {120, 130}, 200)).as("moved sideways").containsExactly(120, 130);
+    }
+
+    @Test
     void narrow_columns_get_what_they_need_and_wide_ones_share_the_rest() {
         assertThat(ColumnWidths.shared(new double[] {50, 60}, 200)).containsExactly(95, 105);
         assertThat(ColumnWidths.shared(new double[] {50, 900, 400, 40}, 390)).containsExactly(50, 180, 120, 40);
