@@ -76,7 +76,7 @@ final class BookCommand extends NotebookCommand {
         // Pages that were set before know their own paper, which is as large as the page.
         Box size = pages.get(0).bounds();
         OutputFiles.save(out, PdfWriter.write(pages, Length.inches(size.width()), Length.inches(size.height())));
-        tell(out, pages.size() + " pages in " + out + ": " + String.join(", ", taken));
+        tell(out, (pages.size() == 1 ? "1 page in " : pages.size() + " pages in ") + out + ": " + String.join(", ", taken));
         return code;
     }
 

@@ -222,7 +222,7 @@ public record Tiling(Paper paper, Length margin, Length overlap, boolean mirrore
         parts.add(sheet());
         parts.add(new Picture.Lettering(title, Point.of(m, m + 0.25), 0.25, Picture.Anchor.START, Picture.Weight.BOLD, INK));
         List<String> lines = List.of(
-                tiles.size() + " pages of " + paper.name() + " at full size, " + Length.inches(all.width()).roundedTo(Length.inches(1, 16)) + " x "
+                (tiles.size() == 1 ? "1 page of " : tiles.size() + " pages of ") + paper.name() + " at full size, " + Length.inches(all.width()).roundedTo(Length.inches(1, 16)) + " x "
                         + Length.inches(all.height()).roundedTo(Length.inches(1, 16)) + (mirrored ? ", mirrored" : ""),
                 "Print at 100 %, not fitted to the page.",
                 "Measure the square: each side is 1 in (25.4 mm). If it is not, print again.",
