@@ -8,7 +8,7 @@ public final class VisiblePackages {
 
     /** The rooms whose names can be used in a cell as they are, below {@code org.calicograph}. */
     public static final List<String> HOUSE = List.of("measure", "geometry", "drafting", "colour", "fabric", "covering", "patchwork", "setting",
-            "border", "quilt", "fitting", "turning", "cutting", "cutting.pieces", "piecing", "finishing", "costing", "quilting", "stitching",
+            "border", "quilt", "fitting", "turning", "cutting", "cutting.pieces", "piecing", "piecing.batch", "finishing", "costing", "quilting", "stitching",
             "colouring", "colouring.wish", "scaling", "drawing", "show", "book", "course", "exhibition");
 
     /**

@@ -12,7 +12,7 @@ import org.calicograph.measure.Length;
 public record Dimension(String name, Length exact, Length ruler) {
 
     /** A size that is cut large and trimmed: up to the next line. */
-    static Dimension large(String name, Length exact, CuttingRules rules) {
+    public static Dimension large(String name, Length exact, CuttingRules rules) {
         // Exact sizes come from doubles; a thousandth of a millimetre is no reason for another line.
         return new Dimension(name, exact, exact.minus(Length.mm(0.001)).roundedUpTo(rules.rulerStep()));
     }
