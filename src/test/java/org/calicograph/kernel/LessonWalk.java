@@ -23,6 +23,32 @@ import org.calicograph.wire.ExhibitFormat;
 /** Goes through a lesson as a student does, from the first cell to the last, with wrong answers and with right ones. */
 final class LessonWalk {
 
+    /**
+     * A careful hand draws the whole elsewhere on the sheet and every mark a little off, less than a pencil's width: that is right. A mark
+     * that lies 1/20 in off is found, it alone, and it matters. Says "true", and behind it the marks whose mistake was not found so.
+     */
+    private static final String HANDS = """
+            ((java.util.function.Function<Draft, String>) d -> {
+                var far = Transform.move(3.0 / 16, -1.0 / 8);
+                var careful = new java.util.LinkedHashMap<String, Figure>();
+                d.figures().forEach((name, f) -> careful.put(name, f instanceof Figure.Dot p ? new Figure.Dot(far.of(p.at()).plus(0.002 * Math.sin(7.0 * careful.size()), 0.002 * Math.cos(5.0 * careful.size())))
+                    : f instanceof Figure.Rule r ? new Figure.Rule(far.of(r.from()), far.of(r.to()))
+                    : f instanceof Figure.Round c ? new Figure.Round(far.of(c.centre()), c.radius() + 0.002)
+                    : f instanceof Figure.Bow b ? new Figure.Bow(b.path().transformed(far)) : new Figure.Ink(((Figure.Ink) f).path().transformed(far))));
+                var said = new StringBuilder().append(DraftReview.of(d, new Draft(d.title(), d.sheet(), careful, d.steps())).isRight());
+                d.figures().forEach((name, f) -> {
+                    if (f instanceof Figure.Dot p) {
+                        var slip = new java.util.LinkedHashMap<>(d.figures());
+                        slip.put(name, new Figure.Dot(p.at().plus(0.04, 0.03)));
+                        var found = DraftReview.of(d, new Draft(d.title(), d.sheet(), slip, d.steps())).differences();
+                        if (found.size() != 1 || !found.get(0).figure().equals(name) || !found.get(0).isMadeHere() || !found.get(0).matters()) {
+                            said.append(' ').append(name);
+                        }
+                    }
+                });
+                return said.toString();
+            }).apply(%s)""";
+    private static final Pattern ENDS_WITH_NAME = Pattern.compile("(?s).*\\n(\\w+)$");
     private static final Pattern ANSWERED = Pattern.compile("\\.answered\\((\\w+)\\)");
 
     private final Cells cells;
@@ -49,6 +75,7 @@ final class LessonWalk {
         gone = notebook.cells().stream().map(Cell::id).toList();
         Set<String> asked = new TreeSet<>();
         List<String> questions = new ArrayList<>();
+        List<String> drafts = new ArrayList<>();
         for (Cell cell : notebook.cells()) {
             if (cell instanceof Cell.Code) {
                 Cells.Result result = cells.evaluate(cell.id(), cell.text(), Map.of(), List.of());
@@ -61,9 +88,15 @@ final class LessonWalk {
                     assertThat(shown.toString()).as(cell.text()).contains("is not it yet.");
                 } else {
                     assertThat(shown).as(cell.text()).isNotInstanceOf(Exhibit.Words.class);
+                    Matcher name = ENDS_WITH_NAME.matcher(cell.text());
+                    if (result.kind().equals("Draft") && name.matches()) {
+                        drafts.add(name.group(1));
+                    }
                 }
             }
         }
+        assertThat(drafts).as("drafts of " + file).hasSizeGreaterThan(2);
+        assertThat(told(HANDS.formatted(drafts.get(drafts.size() - 1)))).as(file).isEqualTo("true");
         assertThat(asked).as("questions of " + file).isEqualTo(right.keySet()).isEqualTo(wrong.keySet());
         assertThat(turned(file, wrong)).containsOnlyKeys(questions).allSatisfy((cell, words) -> assertThat(words).as(cell).containsPattern("is not it yet\\. \\w+ \\w+"));
         assertThat(turned(file, right)).containsOnlyKeys(questions).allSatisfy((cell, words) -> assertThat(words).as(cell).contains("is right."));
