@@ -13,10 +13,15 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import org.calicograph.desk.opened.Finder;
+import org.calicograph.notebook.Cell;
 import org.calicograph.desk.spoken.Name;
 
 /** Finds words across all passages: every place is marked, the keyboard goes from one to the next, and other words can be put there. */
 final class FindBar extends VBox {
+
+    /** How many letters are told before a place, and in all. */
+    private static final int LEAD = 14;
+    private static final int SEEN = 30;
 
     private final DeskWindow window;
     private final TextField words = new TextField();
@@ -140,12 +145,24 @@ final class FindBar extends VBox {
     private void visit(List<Finder.Hit> hits, int place) {
         at = place;
         Finder.Hit hit = hits.get(at);
-        told.setText((at + 1) + " of " + hits.size() + ", in " + hit.cell());
+        told.setText((at + 1) + " of " + hits.size() + ", at \u201c" + about(hit) + "\u201d");
         window.opened().choose(hit.cell());
         window.choose();
         window.column().seek(words.getText());
         window.column().reveal(hit.cell());
         window.column().pane(hit.cell()).ifPresent(p -> p.select(hit.start(), hit.end()));
+    }
+
+    /** The words about a place: of its line, those from just before it on. */
+    private String about(Finder.Hit hit) {
+        String text = window.opened().notebook().cell(hit.cell()).map(Cell::text).orElse("");
+        int from = text.lastIndexOf('\n', hit.start() - 1) + 1;
+        int end = text.indexOf('\n', hit.start());
+        int to = end < 0 ? text.length() : end;
+        int begin = hit.start() - from <= LEAD ? from : text.indexOf(' ', hit.start() - LEAD) + 1;
+        begin = begin <= from || begin > hit.start() ? Math.max(from, hit.start() - LEAD) : begin;
+        int stop = Math.min(to, Math.max(hit.end(), begin + SEEN));
+        return (begin > from ? "\u2026" : "") + text.substring(begin, Math.max(begin, stop)).strip() + (stop < to ? "\u2026" : "");
     }
 
     /** Opens the line with the keyboard on what to write instead. */

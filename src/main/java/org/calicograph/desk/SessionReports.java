@@ -58,8 +58,8 @@ final class SessionReports implements Worktable.Hearer {
     public void kernel(KernelState state) {
         window.status().stands(state);
         if (state instanceof KernelState.Gone gone) {
-            window.notices().say("kernel", "Drawing has ended by itself (" + gone.why().replace("kernel", "drawing")
-                    + "). Nothing of what you wrote is lost, and what was drawn stays in sight.",
+            window.notices().say("kernel", (gone.asked() ? "Drawing was ended, as it was asked to" : "Drawing has ended by itself (" + gone.why().replace("kernel", "drawing") + ")")
+                    + ". Nothing of what you wrote is lost, and what was drawn stays in sight.",
                     Map.of("Start again", () -> window.worktable().restart()));
         } else if (state instanceof KernelState.Ready ready) {
             window.notices().hush("kernel");

@@ -8,6 +8,7 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import org.calicograph.session.CellState;
 import org.calicograph.session.KernelState;
+import org.calicograph.wire.Failure;
 
 /** The line at the foot: what is under the pointer, how far the drawing is, whether there is anything to draw with. */
 final class StatusLine extends HBox {
@@ -71,22 +72,29 @@ final class StatusLine extends HBox {
 
     void progress(Collection<CellState> states, boolean waits) {
         long done = states.stream().filter(s -> s instanceof CellState.Done).count();
-        long failed = states.stream().filter(s -> s instanceof CellState.Failed).count();
+        long held = states.stream().filter(StatusLine::isHeld).count();
+        long failed = states.stream().filter(s -> s instanceof CellState.Failed).count() - held;
         long pending = states.stream().filter(CellState::pending).count();
         long older = states.stream().filter(s -> s instanceof CellState.Stale).count();
         StringBuilder words = new StringBuilder(done + " of " + states.size() + " drawn");
         part(words, pending, "to come");
         part(words, failed, failed == 1 ? "needs mending" : "need mending");
+        part(words, held, "held");
         part(words, older, "from before the last change");
         if (waits) {
             words.append(". It took long the last time; F8 draws now");
         }
-        progress.setText(words.toString());
+        // Of a book in which nothing was ever drawn there is nothing to count.
+        progress.setText(done + failed + held + pending + older == 0 ? "" : words.toString());
         boolean now = pending > 0 && !waits;
         if (now != drawing) {
             drawing = now;
             tell();
         }
+    }
+
+    private static boolean isHeld(CellState state) {
+        return state instanceof CellState.Failed failed && failed.failure() instanceof Failure.Stopped;
     }
 
     private static void part(StringBuilder words, long count, String what) {

@@ -15,6 +15,10 @@ public sealed interface KernelState {
         }
     }
 
-    /** It ended; another is started when it is needed. */
-    record Gone(String why) implements KernelState { }
+    /**
+     * It ended; another is started when it is needed.
+     *
+     * @param asked true if somebody had it ended, or held what it could not let go of
+     */
+    record Gone(String why, boolean asked) implements KernelState { }
 }

@@ -128,7 +128,7 @@ final class Kernels implements KernelProcess.Ear {
             current = Optional.of(new KernelProcess(options, this));
         } catch (IOException e) {
             failedStarts = MOST_STARTS;
-            board.kernelStands(new KernelState.Gone("it can't be started: " + e.getMessage()));
+            board.kernelStands(new KernelState.Gone("it can't be started: " + e.getMessage(), false));
             giveUp();
         }
     }
@@ -173,7 +173,7 @@ final class Kernels implements KernelProcess.Ear {
     }
 
     private void afterLoss(Failure failure, String why) {
-        board.kernelStands(new KernelState.Gone(why));
+        board.kernelStands(new KernelState.Gone(why, failure instanceof Failure.Stopped));
         watch.lost(failure, why);
         forgetQuestions();
     }

@@ -88,12 +88,12 @@ class DeskAtHandTest {
             evening.until("prose is marked", () -> evening.scene().getRoot().lookupAll("#cell-p1 .found").size() == 1);
             evening.keys(KeyCode.ENTER);
             evening.keys(KeyCode.ENTER);
-            evening.until("the second is in code", () -> evening.words("found").startsWith("2 of 4, in a1"));
+            evening.until("the second is in code", () -> evening.words("found").startsWith("2 of 4, at \u201cint tide = 6;\u201d"));
             evening.until("and selected", () -> evening.window.code("a1").orElseThrow().selected().equals("tide"));
             evening.keys(KeyCode.SHIFT, KeyCode.ENTER);
-            evening.until("back to the first", () -> evening.words("found").startsWith("1 of 4, in p1"));
+            evening.until("back to the first", () -> evening.words("found").startsWith("1 of 4, at \u201cThe tide turns.\u201d"));
             evening.keys(KeyCode.SHIFT, KeyCode.ENTER);
-            evening.until("before the first comes the last", () -> evening.words("found").startsWith("4 of 4, in a2"));
+            evening.until("before the first comes the last", () -> evening.words("found").startsWith("4 of 4, at \u201c\"Tide\"\u201d"));
             evening.keys(KeyCode.ESCAPE);
             evening.until("the keyboard is in its cell, nothing is marked", () -> evening.focused("code-a2")
                     && evening.scene().getRoot().lookupAll("#cell-p1 .found").isEmpty());
@@ -170,9 +170,10 @@ class DeskAtHandTest {
             evening.keys(KeyCode.CONTROL, KeyCode.SHIFT, KeyCode.G);
             evening.until("it begins", () -> evening.words("lesson-where").startsWith("1 of "));
             evening.keys(KeyCode.RIGHT);
-            evening.until("the first step", () -> lesson(evening).contains("Step 1 of 4.  Mark the middle of the sheet, O."));
+            evening.until("the first step", () -> lesson(evening).contains("Mark the middle of the sheet, O.") && evening.words("lesson-where").strip().equals("2 of 6, step 1 of 4 of its draft"));
+            evening.shot("lesson");
             evening.keys(KeyCode.RIGHT);
-            evening.until("the second", () -> lesson(evening).contains("Step 2 of 4."));
+            evening.until("the second", () -> evening.words("lesson-where").contains(", step 2 of 4 of"));
             evening.keys(KeyCode.LEFT);
             evening.keys(KeyCode.HOME);
             evening.until("the beginning again", () -> evening.words("lesson-where").startsWith("1 of "));

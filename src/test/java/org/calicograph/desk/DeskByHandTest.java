@@ -154,7 +154,11 @@ class DeskByHandTest {
             evening.until("it says so", () -> evening.pin("a2").contains("is being drawn"));
             evening.keys(KeyCode.ESCAPE);
             evening.untilFailed("a2");
-            assertThat(evening.words("trouble-a2")).contains("Held");
+            assertThat(evening.words("trouble-a2")).contains("Held").doesNotContain("\u2716");
+            // Held is not wrong: neither its pin nor the foot says so.
+            evening.until("its pin says so", () -> evening.pin("a2").startsWith("Pin, held"));
+            assertThat(evening.words("progress")).contains("1 held").doesNotContain("mending");
+            evening.shot("held");
             assertThat(shown(evening, "a1")).isEqualTo("before");
         }
     }
@@ -168,7 +172,7 @@ class DeskByHandTest {
                 return null;
             });
             evening.until("it is said", () -> evening.window.notices().says("kernel"));
-            assertThat(evening.words("notice-kernel")).contains("Nothing of what you wrote is lost").contains("Start again");
+            assertThat(evening.words("notice-kernel")).contains("Drawing was ended, as it was asked to.").doesNotContain("by itself").contains("Nothing of what you wrote is lost").contains("Start again");
             assertThat(shown(evening, "a2")).isEqualTo("6");
             evening.robot.clickOn("Start again");
             evening.until("another kernel is ready", () -> evening.words("ready").strip().equals("ready"));

@@ -57,7 +57,7 @@ class DeskComfortTest {
             assertThat(text(evening, "p1")).isEqualTo("The tide turns.");
             evening.shot("replace");
             evening.keys(KeyCode.ENTER);
-            evening.until("one is changed, and the next is behind it", () -> text(evening, "p1").equals("The ebbtide turns.") && evening.words("found").contains("2 of 4, in a1"));
+            evening.until("one is changed, and the next is behind it", () -> text(evening, "p1").equals("The ebbtide turns.") && evening.words("found").contains("2 of 4, at \u201cint tide = 6;\u201d"));
             evening.keys(KeyCode.SHIFT, KeyCode.ENTER);
             evening.until("all are changed", () -> evening.words("found").contains("changed in 4 places"));
             assertThat(text(evening, "a1")).isEqualTo("int ebbtide = 6;\nebbtide * 2");
@@ -83,6 +83,8 @@ class DeskComfortTest {
             evening.until("letters are twice as large", () -> Math.abs(letters(evening, "#progress") - 2 * foot) < 0.01);
             evening.until("lines have room", () -> evening.scene().lookup("#cell-a1").getLayoutBounds().getHeight() > 1.6 * slot);
             evening.write("a1");
+            assertThat(Evening.onFx(() -> ((javafx.scene.layout.Region) evening.scene().lookup("#bolts")).getWidth() / ((javafx.scene.layout.Region) evening.scene().lookup(".wall")).getWidth()))
+                    .as("the bolts' share of the wall").isLessThan(0.27);
             evening.shot("letters-200");
             for (String cell : java.util.List.of("a1", "a2", "a3")) {
                 evening.until("the lines' own room holds those of " + cell, () -> evening.scene().lookup("#code-" + cell) instanceof org.fxmisc.richtext.CodeArea area

@@ -95,6 +95,8 @@ class DeskGesturesTest {
             evening.until("it is found", () -> evening.words("shelf-list").contains("ChurnDash"));
             carry(evening, middle(evening, "#shelf-list .list-cell"), middle(evening, ".board"), () -> {
                 evening.until("it is said what it does", () -> evening.words("pointed").contains("Hang ChurnDash.block("));
+                assertThat(Evening.onFx(() -> evening.scene().lookup("#carried") instanceof javafx.scene.image.ImageView seen && seen.getImage().getWidth() > 40
+                        && seen.localToScene(0, 0).getX() > evening.scene().lookup(".board").localToScene(0, 0).getX())).as("it is seen in the hand, over the wall").isTrue();
                 evening.shot("carry-block");
             });
             evening.until("its call is written", () -> evening.window.opened().notebook().cells().stream().anyMatch(c -> c instanceof Cell.Code && c.text().startsWith("ChurnDash.block(inches(8))")));

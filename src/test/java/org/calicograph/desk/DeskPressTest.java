@@ -82,6 +82,12 @@ class DeskPressTest {
             evening.keys(KeyCode.CONTROL, KeyCode.ALT, KeyCode.B);
             evening.until("the booklet is seen", () -> evening.scene().getRoot().lookupAll("#preview .preview-page").size() > 3);
             evening.shot("preview");
+            double small = Evening.onFx(() -> ((PictureView) evening.scene().getRoot().lookup("#preview .preview-page")).getWidth());
+            evening.robot.clickOn("#preview-larger").clickOn("#preview-larger");
+            evening.until("the pages are larger", () -> Math.abs(((PictureView) evening.scene().getRoot().lookup("#preview .preview-page")).getWidth() - small * 2.25) < 2);
+            evening.shot("preview-larger");
+            evening.robot.clickOn("#preview-smaller").clickOn("#preview-smaller");
+            evening.until("and as before", () -> Math.abs(((PictureView) evening.scene().getRoot().lookup("#preview .preview-page")).getWidth() - small) < 2);
             int pages = Evening.onFx(() -> evening.scene().getRoot().lookupAll("#preview .preview-page").size());
             evening.robot.clickOn("#print");
             evening.until("it is printed whole", () -> press.pages.size() == pages);

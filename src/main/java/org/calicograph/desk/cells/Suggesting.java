@@ -11,6 +11,7 @@ import javafx.scene.input.KeyCodeCombination;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.VBox;
 import javafx.stage.Popup;
+import javafx.stage.Screen;
 import org.calicograph.desk.code.CodeEditor;
 import org.calicograph.session.Completions;
 import org.calicograph.wire.Signature;
@@ -144,7 +145,12 @@ final class Suggesting {
         list.setPrefHeight(Math.min(MOST_ROWS, found.suggestions().size()) * Math.max(ROW, list.getFixedCellSize()) + 8);
         select(0);
         double[] at = editor.caretOnScreen();
+        double floor = Screen.getScreensForRectangle(at[0], at[1], 1, 1).stream().mapToDouble(s -> s.getVisualBounds().getMaxY()).max().orElse(Double.MAX_VALUE);
         popup.show(editor, at[0], at[1] + 2);
+        // Beneath the line that is written; above it where there is no room beneath. Never over it.
+        if (at[1] + 2 + popup.getHeight() > floor) {
+            popup.setY(at[2] - popup.getHeight() - 2);
+        }
     }
 
     private void accept() {

@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.function.Consumer;
 import javafx.collections.FXCollections;
 import javafx.event.Event;
+import java.util.Optional;
+import javafx.geometry.BoundingBox;
 import javafx.geometry.Bounds;
 import javafx.scene.AccessibleAction;
 import javafx.scene.AccessibleAttribute;
@@ -134,11 +136,16 @@ public final class CodeEditor extends CodeArea {
         return getCurrentParagraph() + 1;
     }
 
-    /** Where the caret is on the screen; the editor's corner if it is out of sight. */
+    /** Where the caret is on the screen: from the left, its foot and its head; the editor's corner if it is out of sight. */
     public double[] caretOnScreen() {
-        return getCaretBounds().map(b -> new double[] {b.getMinX(), b.getMaxY()}).orElseGet(() -> {
+        int caret = getCaretPosition();
+        Optional<Bounds> letter = getCaretBounds();
+        if (letter.isEmpty() && caret > 0) {
+            letter = getCharacterBoundsOnScreen(caret - 1, caret).map(b -> new BoundingBox(b.getMaxX(), b.getMinY(), 0, b.getHeight()));
+        }
+        return letter.map(b -> new double[] {b.getMinX(), b.getMaxY(), b.getMinY()}).orElseGet(() -> {
             Bounds own = localToScreen(getBoundsInLocal());
-            return new double[] {own.getMinX() + 20, own.getMinY() + 24};
+            return new double[] {own.getMinX() + 20, own.getMinY() + 24, own.getMinY()};
         });
     }
 

@@ -61,7 +61,7 @@ public final class LessonPage extends BorderPane {
     private final Label where = new Label();
     private final StackPane middle = new StackPane();
     private final Button first = button("First", "The first (Home)", this::goFirst);
-    private final Button before = button("Back", "The one before (left arrow)", () -> go(-1));
+    private final Button before = button("Before", "The one before (left arrow)", () -> go(-1));
     private final Button next = button("On", "The next (right arrow)", () -> go(1));
     private final Button last = button("Last", "The last (End)", this::goLast);
     private final List<DialControl> controls = new ArrayList<>();
@@ -82,8 +82,9 @@ public final class LessonPage extends BorderPane {
         where.getStyleClass().add("lesson-title");
         where.setMaxWidth(Double.MAX_VALUE);
         HBox.setHgrow(where, Priority.ALWAYS);
-        HBox head = new HBox(10, where, first, before, next, last, button("Back to the book", "Back to the book (Escape)", opened::back));
-        head.setAlignment(Pos.CENTER_LEFT);
+        HBox above = new HBox(10, where, button("Back to the book", "Back to the book (Escape)", opened::back));
+        above.setAlignment(Pos.CENTER_LEFT);
+        VBox head = new VBox(8, above, new HBox(8, first, before, next, last));
         head.getStyleClass().add("sheet-head");
         middle.setAlignment(Pos.TOP_CENTER);
         middle.getStyleClass().add("sheet");
@@ -152,7 +153,8 @@ public final class LessonPage extends BorderPane {
     }
 
     private void tell() {
-        where.setText(stages.isEmpty() ? "" : (at + 1) + " of " + stages.size());
+        where.setText(stages.isEmpty() ? "" : (at + 1) + " of " + stages.size()
+                + (stages.get(at) instanceof Lesson.Stage.Step step ? ", step " + step.number() + " of " + step.of() + " of its draft" : ""));
         first.setDisable(at == 0);
         before.setDisable(at == 0);
         next.setDisable(at >= stages.size() - 1);
@@ -171,7 +173,7 @@ public final class LessonPage extends BorderPane {
         if (stage instanceof Lesson.Stage.Prose prose) {
             parts.add(Prose.of(prose.markdown()));
         } else if (stage instanceof Lesson.Stage.Step step) {
-            parts.add(Prose.words("Step " + step.number() + " of " + step.of() + ".  " + step.drawn().caption(), "lesson-words"));
+            parts.add(Prose.words(step.drawn().caption(), "lesson-words"));
             figure.show(new Exhibit.Drawn(step.drawn().picture(), ""));
         } else if (stage instanceof Lesson.Stage.Asked asked) {
             parts.addAll(question(asked.cell()));

@@ -22,6 +22,9 @@ import org.calicograph.drawing.Picture;
 public final class PreviewPage extends BorderPane {
 
     private static final double SIDE = 300;
+    private static final double LEAST = 200;
+    private static final double MOST = 1500;
+    private static final double STEP = 1.5;
 
     private final Press press;
     private final List<Picture> pages;
@@ -29,6 +32,10 @@ public final class PreviewPage extends BorderPane {
     private final ComboBox<String> printers = new ComboBox<>();
     private final Button print = new Button("Print");
     private final Label told = new Label();
+    private final List<PictureView> views = new ArrayList<>();
+    private final Button larger = button("Larger", "The pages larger", STEP);
+    private final Button smaller = button("Smaller", "The pages smaller", 1 / STEP);
+    private double side = SIDE;
 
     /**
      * @param pages with their top left corners at the origin
@@ -55,20 +62,19 @@ public final class PreviewPage extends BorderPane {
         told.setId("printed");
         told.setWrapText(true);
         told.setText(printers.getItems().isEmpty() ? "This computer knows of no printer. Add one in its settings, or save to a file from the menu Paper." : words);
-        FlowPane row = new FlowPane(8, 8, new Label(count() + " of " + paper.name() + " to"), printers, print, leave);
+        FlowPane row = new FlowPane(8, 8, new Label(count() + " of " + paper.name() + " to"), printers, print, larger, smaller, leave);
         row.setAlignment(Pos.CENTER_LEFT);
         VBox head = new VBox(8, row, told);
         head.getStyleClass().add("sheet-head");
         FlowPane sheets = new FlowPane(18, 18);
         sheets.getStyleClass().add("spread");
-        List<PictureView> views = new ArrayList<>();
         for (int i = 0; i < pages.size(); i++) {
             PictureView view = new PictureView(PagePicture.onPaper(pages.get(i), paper), "page " + (i + 1) + " of " + pages.size());
-            view.setPrefSize(SIDE, SIDE * paper.height().inInches() / paper.width().inInches());
             view.getStyleClass().add("preview-page");
             views.add(view);
         }
         sheets.getChildren().setAll(views);
+        enlarge(1);
         ScrollPane scroll = new ScrollPane(sheets);
         scroll.setFitToWidth(true);
         scroll.getStyleClass().add("board");
@@ -85,6 +91,21 @@ public final class PreviewPage extends BorderPane {
     @Override
     public void requestFocus() {
         (print.isDisable() ? printers : print).requestFocus();
+    }
+
+    private Button button(String words, String spoken, double factor) {
+        Button button = new Button(words);
+        button.setId("preview-" + words.toLowerCase(java.util.Locale.ROOT));
+        button.setAccessibleText(spoken);
+        button.setOnAction(e -> enlarge(factor));
+        return button;
+    }
+
+    private void enlarge(double factor) {
+        side = Math.max(LEAST, Math.min(MOST, side * factor));
+        views.forEach(v -> v.setPrefSize(side, side * paper.height().inInches() / paper.width().inInches()));
+        larger.setDisable(side >= MOST);
+        smaller.setDisable(side <= LEAST);
     }
 
     private String count() {

@@ -18,6 +18,13 @@ public final class FailureNote extends VBox {
     public FailureNote(Failure failure, Consumer<Place> go) {
         super(5);
         getStyleClass().add("failure");
+        if (failure instanceof Failure.Stopped) {
+            // Nothing is wrong with it: somebody held it.
+            getStyleClass().setAll("held");
+            getChildren().add(line(Repairs.title(failure) + ". " + Repairs.next(failure), "words"));
+            setAccessibleText(Repairs.title(failure) + ". " + Repairs.next(failure));
+            return;
+        }
         if (!(failure instanceof Failure.DoesNotCompile)) {
             getChildren().add(line("\u2716  " + Repairs.title(failure), "failure-title"));
         }

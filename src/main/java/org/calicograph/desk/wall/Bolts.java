@@ -84,8 +84,10 @@ final class Bolts extends ScrollPane {
         Rectangle swatch = new Rectangle(SIDE, SIDE, Color.web(colour.hex()));
         swatch.getStyleClass().add("swatch");
         Label name = new Label(cloth);
+        name.setWrapText(true);
         name.getStyleClass().add("bolt-name");
         Label share = new Label(about);
+        share.setWrapText(true);
         share.getStyleClass().add("bolt-share");
         VBox words = new VBox(name, share);
         words.setMinWidth(0);

@@ -41,6 +41,8 @@ public final class Wall extends BorderPane {
 
     /** What of a picture is of cloth, at least, if it is a quilt. */
     private static final double WHOLE = 0.9;
+    /** The most of the wall that its bolts take. */
+    private static final double BOLTS = 0.26;
     /** So many rests of a dial are waited for what it makes. */
     private static final int LONGEST = 40;
 
@@ -92,6 +94,9 @@ public final class Wall extends BorderPane {
         setRight(bolts);
         setBottom(tray);
         setAccessibleText("The wall");
+        // Large letters must not take the room that the quilt hangs in.
+        bolts.setMinWidth(0);
+        bolts.maxWidthProperty().bind(widthProperty().multiply(BOLTS));
         nail.textFillProperty().addListener((all, before, now) -> measure());
         nail.fontProperty().addListener((all, before, now) -> measure());
         edges.widthProperty().addListener((all, before, now) -> measure());
