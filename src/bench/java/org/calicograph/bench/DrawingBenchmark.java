@@ -57,7 +57,7 @@ public class DrawingBenchmark {
 
     @Benchmark
     public byte[] pdf() {
-        return PdfWriter.write(picture);
+        return PdfWriter.write("a bench", picture);
     }
 
     @Benchmark

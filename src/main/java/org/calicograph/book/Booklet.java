@@ -157,7 +157,7 @@ public record Booklet(Quilt quilt, CuttingRules rules, Paper paper, Batting batt
 
     /** The booklet as a PDF; the same quilt gives the same bytes. */
     public byte[] pdf() {
-        return PdfWriter.write(pages(), paper.width(), paper.height());
+        return PdfWriter.write(quilt.title(), pages(), paper.width(), paper.height());
     }
 
     /** The finished size in words. */

@@ -60,7 +60,7 @@ public record Handout(Draft draft, Paper paper) implements Drawable {
 
     /** The pages as a PDF file. */
     public byte[] pdf() {
-        return PdfWriter.write(pages(), paper.width(), paper.height());
+        return PdfWriter.write(draft.title(), pages(), paper.width(), paper.height());
     }
 
     @Override

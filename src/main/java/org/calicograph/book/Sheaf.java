@@ -37,7 +37,7 @@ public record Sheaf(String title, Paper paper, List<Picture> pages) implements D
 
     /** The pages as a PDF file. */
     public byte[] pdf() {
-        return PdfWriter.write(pages, paper.width(), paper.height());
+        return PdfWriter.write(title, pages, paper.width(), paper.height());
     }
 
     @Override

@@ -75,7 +75,7 @@ final class BookCommand extends NotebookCommand {
         List<Picture> pages = pages(drawing, sheet());
         // Pages that were set before know their own paper, which is as large as the page.
         Box size = pages.get(0).bounds();
-        OutputFiles.save(out, PdfWriter.write(pages, Length.inches(size.width()), Length.inches(size.height())));
+        OutputFiles.save(out, PdfWriter.write(drawing.notebook().title(), pages, Length.inches(size.width()), Length.inches(size.height())));
         tell(out, (pages.size() == 1 ? "1 page in " : pages.size() + " pages in ") + out + ": " + String.join(", ", taken));
         return code;
     }

@@ -76,7 +76,7 @@ final class SheetCommand extends NotebookCommand {
         OutputFiles.save(out, switch (ending()) {
             case "svg" -> OutputFiles.svg(sheet);
             case "png" -> OutputFiles.png(sheet, 2000);
-            default -> PdfWriter.write(sheet);
+            default -> PdfWriter.write(drawing.notebook().title(), sheet);
         });
         out().println(entries.size() + " variations of cell " + chosen + " in " + out);
         return entries.stream().anyMatch(e -> e.picture().isEmpty()) ? Refusal.CELL : 0;

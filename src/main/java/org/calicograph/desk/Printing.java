@@ -58,8 +58,9 @@ final class Printing {
             notices.say("paper", "'" + file.getFileName() + "' doesn't say what kind of file it is to be; end it with .svg, .png or .pdf.");
             return;
         }
+        String title = window.opened().notebook().title();
         write(file, () -> name.endsWith(".svg") ? SvgWriter.write(picture).getBytes(java.nio.charset.StandardCharsets.UTF_8)
-                : name.endsWith(".png") ? PngWriter.write(picture, DPI) : PdfWriter.write(picture));
+                : name.endsWith(".png") ? PngWriter.write(picture, DPI) : PdfWriter.write(title, picture));
     }
 
     private void write(Path file, java.util.concurrent.Callable<byte[]> made) {
@@ -122,7 +123,8 @@ final class Printing {
     }
 
     void booklet(Path file) {
-        made(made -> write(file, () -> PdfWriter.write(made.pages(), made.paper().width(), made.paper().height())));
+        String title = window.opened().notebook().title();
+        made(made -> write(file, () -> PdfWriter.write(title, made.pages(), made.paper().width(), made.paper().height())));
     }
 
     private void made(Consumer<BookletMaking.Made> then) {

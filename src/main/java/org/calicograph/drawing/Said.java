@@ -1,8 +1,10 @@
 package org.calicograph.drawing;
 
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.stream.Collectors;
+import org.calicograph.colour.Colour;
 import org.calicograph.colour.ColourName;
 import org.calicograph.geometry.Transform;
 
@@ -15,6 +17,7 @@ public final class Said implements Surface {
     private static final int MOST_KINDS = 12;
     private static final int MOST_LETTERS = 420;
 
+    private final Map<Colour, String> names = new HashMap<>();
     private final Map<String, Integer> parts = new LinkedHashMap<>();
     private final Map<String, Integer> plain = new LinkedHashMap<>();
     private final Map<String, Integer> letters = new LinkedHashMap<>();
@@ -36,22 +39,25 @@ public final class Said implements Surface {
 
     @Override
     public void begin(Picture.Label label) {
+        if (label.id().equals(Picture.Label.CHAPTER)) {
+            return;
+        }
         labels++;
-        if (!label.title().isBlank() && !label.id().equals(Picture.Label.CHAPTER)) {
+        if (!label.title().isBlank()) {
             parts.merge(label.title(), 1, Integer::sum);
         }
     }
 
     @Override
     public void end(Picture.Label label) {
-        labels--;
+        labels -= label.id().equals(Picture.Label.CHAPTER) ? 0 : 1;
     }
 
     @Override
     public void shape(Picture.Shape shape, Transform onto) {
         if (labels == 0) {
             if (shape.fill().plain() instanceof Paint.Flat flat) {
-                plain.merge(ColourName.of(flat.colour()), 1, Integer::sum);
+                plain.merge(names.computeIfAbsent(flat.colour(), ColourName::of), 1, Integer::sum);
             } else if (shape.pen().draws()) {
                 lines++;
             }

@@ -44,7 +44,7 @@ class TemplatesTest {
     @ValueSource(strings = {"A4", "A3", "Letter"})
     void a_test_square_measures_one_inch_on_the_rendered_page(String name) throws Exception {
         Paper paper = paper(name);
-        byte[] pdf = PdfWriter.write(Templates.of(CurvedBlock.shell(6)).on(paper).pages().subList(0, 1), paper.width(), paper.height());
+        byte[] pdf = PdfWriter.write("Saltmarsh Reach", Templates.of(CurvedBlock.shell(6)).on(paper).pages().subList(0, 1), paper.width(), paper.height());
         int dpi = 1200;
         try (PDDocument document = Loader.loadPDF(pdf)) {
             BufferedImage image = new PDFRenderer(document).renderImageWithDPI(0, dpi);
@@ -96,7 +96,7 @@ class TemplatesTest {
             Length w = Length.parse(row.get("w") + " " + row.get("unit"));
             Length h = Length.parse(row.get("h") + " " + row.get("unit"));
             assertThat(List.of(paper.width(), paper.height())).as(row.toString()).containsExactly(w, h);
-            byte[] pdf = PdfWriter.write(Templates.of(CurvedBlock.shell(6)).on(paper).pages(), paper.width(), paper.height());
+            byte[] pdf = PdfWriter.write("Saltmarsh Reach", Templates.of(CurvedBlock.shell(6)).on(paper).pages(), paper.width(), paper.height());
             try (PDDocument document = Loader.loadPDF(pdf)) {
                 assertThat((double) document.getPage(0).getMediaBox().getWidth()).as(row.toString())
                         .isCloseTo(Double.parseDouble(row.get("w_pt")), within(0.001));
@@ -121,7 +121,7 @@ class TemplatesTest {
         Template rest = templates.templates().stream().filter(t -> t.letters().contains("B")).findFirst().orElseThrow();
         Templates one = new Templates("rest", List.of(rest), paper, false);
         List<Picture> pages = one.pages();
-        LaidSheets laid = LaidSheets.of(PdfWriter.write(pages.subList(1, pages.size()), paper.width(), paper.height()));
+        LaidSheets laid = LaidSheets.of(PdfWriter.write("Saltmarsh Reach", pages.subList(1, pages.size()), paper.width(), paper.height()));
         Tiling tiling = Tiling.on(paper);
         Box box = rest.picture().bounds();
         int across = (int) Math.ceil((box.width() + 0.5) / tiling.stepAcross());
@@ -152,7 +152,7 @@ class TemplatesTest {
         int across = (int) Math.ceil((box.width() + 0.5) / tiling.stepAcross());
         int down = (int) Math.ceil((box.height() + 0.5) / tiling.stepDown());
         for (int from : new int[] {1, pages.size() / 2, pages.size() - 2}) {
-            LaidSheets laid = LaidSheets.of(PdfWriter.write(pages.subList(from, from + 2), paper.width(), paper.height()));
+            LaidSheets laid = LaidSheets.of(PdfWriter.write("Saltmarsh Reach", pages.subList(from, from + 2), paper.width(), paper.height()));
             Point middle = new Point((across / 2.0 - laid.column()) * tiling.stepAcross() + 0.75, (down / 2.0 - laid.row()) * tiling.stepDown() + 0.75);
             List<Double> offsets = laid.offsets(rest, middle);
             assertThat(offsets.size()).as("points on sheets from " + from).isGreaterThan(20);

@@ -35,7 +35,7 @@ class PrintedClothTest {
     }
 
     private static BufferedImage pdf(Picture picture) throws IOException {
-        try (PDDocument document = Loader.loadPDF(PdfWriter.write(picture))) {
+        try (PDDocument document = Loader.loadPDF(PdfWriter.write("Saltmarsh Reach", picture))) {
             return new PDFRenderer(document).renderImageWithDPI(0, 100);
         }
     }

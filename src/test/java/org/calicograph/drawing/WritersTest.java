@@ -61,7 +61,7 @@ class WritersTest {
     @Test
     void png_and_pdf_show_the_same_scene() throws IOException {
         BufferedImage one = png(PngWriter.write(Scene.everything(), 100));
-        BufferedImage two = rendered(PdfWriter.write(Scene.everything()), 100);
+        BufferedImage two = rendered(PdfWriter.write("Saltmarsh Reach", Scene.everything()), 100);
         assertThat(two.getWidth()).isCloseTo(one.getWidth(), within(1));
         assertThat(two.getHeight()).isCloseTo(one.getHeight(), within(1));
         int w = Math.min(one.getWidth(), two.getWidth());
@@ -105,7 +105,7 @@ class WritersTest {
     @Test
     void a_square_inch_is_72_points_in_pdf_and_an_inch_in_svg() throws Exception {
         // ISO 32000-1, 8.3.2.3: the unit of default user space is 1/72 inch. SVG 1.1, 7.10: in is an absolute unit.
-        try (PDDocument document = Loader.loadPDF(PdfWriter.write(SQUARE))) {
+        try (PDDocument document = Loader.loadPDF(PdfWriter.write("Saltmarsh Reach", SQUARE))) {
             PDPage page = document.getPage(0);
             assertThat(page.getMediaBox().getWidth()).isEqualTo(72);
             assertThat(page.getMediaBox().getHeight()).isEqualTo(72);
@@ -119,7 +119,7 @@ class WritersTest {
 
     @Test
     void a_square_inch_is_where_it_should_be_on_a_page() throws IOException {
-        BufferedImage page = rendered(PdfWriter.write(List.of(SQUARE), Length.inches(17, 2), Length.inches(11)), 72);
+        BufferedImage page = rendered(PdfWriter.write("Saltmarsh Reach", List.of(SQUARE), Length.inches(17, 2), Length.inches(11)), 72);
         assertThat(page.getWidth()).isEqualTo(612);
         assertThat(page.getHeight()).isEqualTo(792);
         int black = 0;
@@ -136,7 +136,7 @@ class WritersTest {
     @Test
     void a_quilt_past_200_inches_stays_true_to_scale() throws IOException {
         Picture banner = Picture.of(Region.rectangle(new Box(0, 0, 500, 10))).filled(Colour.BLACK);
-        try (PDDocument document = Loader.loadPDF(PdfWriter.write(banner))) {
+        try (PDDocument document = Loader.loadPDF(PdfWriter.write("Saltmarsh Reach", banner))) {
             PDPage page = document.getPage(0);
             assertThat(page.getUserUnit()).isEqualTo(3);
             assertThat(page.getMediaBox().getWidth() * page.getUserUnit()).isCloseTo(36_000, within(0.01f));
@@ -146,7 +146,7 @@ class WritersTest {
 
     @Test
     void every_picture_has_a_page() throws IOException {
-        try (PDDocument document = Loader.loadPDF(PdfWriter.write(List.of(SQUARE, Picture.EMPTY, Scene.everything()), Length.inches(8), Length.inches(10)))) {
+        try (PDDocument document = Loader.loadPDF(PdfWriter.write("Saltmarsh Reach", List.of(SQUARE, Picture.EMPTY, Scene.everything()), Length.inches(8), Length.inches(10)))) {
             assertThat(document.getNumberOfPages()).isEqualTo(3);
             assertThat(new PDFTextStripper().getText(document)).contains("Saltmarsh Reach, 7 3/8 in").contains("Bold é “½”");
         }
@@ -154,10 +154,10 @@ class WritersTest {
 
     @Test
     void the_same_picture_gives_the_same_bytes() throws InterruptedException {
-        byte[] pdf = PdfWriter.write(Scene.everything());
+        byte[] pdf = PdfWriter.write("Saltmarsh Reach", Scene.everything());
         byte[] png = PngWriter.write(Scene.everything(), 50);
         Thread.sleep(1100); // a clock to the second would show
-        assertThat(PdfWriter.write(Scene.everything())).isEqualTo(pdf);
+        assertThat(PdfWriter.write("Saltmarsh Reach", Scene.everything())).isEqualTo(pdf);
         assertThat(PngWriter.write(Scene.everything(), 50)).isEqualTo(png);
         assertThat(SvgWriter.write(Scene.everything())).isEqualTo(SvgWriter.write(Scene.everything()));
         assertThat(new String(pdf, StandardCharsets.ISO_8859_1)).doesNotContain("CreationDate", "ModDate");
@@ -190,7 +190,7 @@ class WritersTest {
     void an_empty_picture_can_be_written() throws Exception {
         xml(SvgWriter.write(Picture.EMPTY));
         assertThat(png(PngWriter.write(Picture.EMPTY, 96)).getWidth()).isEqualTo(1);
-        try (PDDocument document = Loader.loadPDF(PdfWriter.write(Picture.EMPTY))) {
+        try (PDDocument document = Loader.loadPDF(PdfWriter.write("Saltmarsh Reach", Picture.EMPTY))) {
             assertThat(document.getNumberOfPages()).isEqualTo(1);
         }
     }
@@ -207,7 +207,7 @@ class WritersTest {
     @Test
     void what_the_typeface_lacks_is_shown_by_a_stand_in() throws IOException {
         Picture text = Picture.text("潮 tide", new Point(0, 0), 1);
-        try (PDDocument document = Loader.loadPDF(PdfWriter.write(text))) {
+        try (PDDocument document = Loader.loadPDF(PdfWriter.write("Saltmarsh Reach", text))) {
             assertThat(new PDFTextStripper().getText(document)).containsPattern("[□?] tide");
         }
     }

@@ -17,6 +17,7 @@ import org.calicograph.drawing.Paint;
 import org.calicograph.drawing.Pen;
 import org.calicograph.drawing.Picture;
 import org.calicograph.drawing.Surface;
+import org.calicograph.drawing.Tag;
 import org.calicograph.drawing.Typeface;
 import org.calicograph.geometry.Point;
 import org.calicograph.geometry.Transform;
@@ -27,6 +28,10 @@ final class PdfPage implements Surface, AutoCloseable {
     private final PDPageContentStream out;
     private final PdfWriter.Face face;
     private final PdfCloths cloths;
+    private final PdfMarks marks;
+    /** The last lettering, not yet written: a line that goes on ends in a space. */
+    private Picture.Lettering waiting;
+    private Transform waitingOnto;
     private final Map<Double, PDExtendedGraphicsState> opacities = new HashMap<>();
     // What the page is set to now; setting it again would only make the file longer.
     private int fill;
@@ -35,8 +40,9 @@ final class PdfPage implements Surface, AutoCloseable {
     private double opacity = 1;
     private List<Double> dashes = List.of();
 
-    PdfPage(PDDocument document, PDPage page, PdfWriter.Face face) throws IOException {
+    PdfPage(PDDocument document, PDPage page, PdfWriter.Face face, PdfStructure structure) throws IOException {
         this.out = new PDPageContentStream(document, page, PDPageContentStream.AppendMode.OVERWRITE, true);
+        this.marks = new PdfMarks(structure, page, out);
         this.face = face;
         this.cloths = new PdfCloths(document, page);
         out.setLineJoinStyle(1);
@@ -47,7 +53,31 @@ final class PdfPage implements Surface, AutoCloseable {
 
     @Override
     public void close() throws IOException {
+        letter("");
+        marks.rest();
         out.close();
+    }
+
+    @Override
+    public void begin(Tag tag) {
+        letter("");
+        marks.begin(tag);
+    }
+
+    @Override
+    public void end(Tag tag) {
+        letter("");
+        marks.end();
+    }
+
+    @Override
+    public void begin(Picture.Label label) {
+        marks.begin(label);
+    }
+
+    @Override
+    public void end(Picture.Label label) {
+        marks.end(label);
     }
 
     @Override
@@ -57,6 +87,8 @@ final class PdfPage implements Surface, AutoCloseable {
         if (!filled && !drawn) {
             return;
         }
+        letter("");
+        marks.shape(shape);
         try {
             Picture.Shape placed = shape.onto(onto);
             if (placed.fill() instanceof Paint.Flat flat) {
@@ -125,13 +157,28 @@ final class PdfPage implements Surface, AutoCloseable {
 
     @Override
     public void lettering(Picture.Lettering text, Transform onto) {
-        Typeface type = Typeface.of(text.weight());
-        String shown = type.shown(text.text());
-        if (shown.isEmpty()) {
+        if (Typeface.of(text.weight()).shown(text.text()).isEmpty()) {
             return;
         }
+        letter(marks.goesOn() ? " " : "");
+        marks.lettering(text);
+        waiting = text;
+        waitingOnto = onto;
+    }
+
+    /** Writes the lettering that waits. */
+    private void letter(String after) {
+        if (waiting == null) {
+            return;
+        }
+        Picture.Lettering text = waiting;
+        Transform onto = waitingOnto;
+        waiting = null;
+        Typeface type = Typeface.of(text.weight());
+        String shown = type.shown(text.text()) + after;
         try {
             Transform t = Transform.scale(1, -1).then(Transform.move(type.left(text), text.at().y())).then(onto);
+            reach(t, type.width(text.text(), text.size()), text.size());
             fill(text.colour());
             opacity(1);
             out.beginText();
@@ -151,21 +198,35 @@ final class PdfPage implements Surface, AutoCloseable {
         }
     }
 
+    private void reach(Transform t, double width, double size) {
+        for (double x : new double[] {0, width}) {
+            for (double y : new double[] {-0.25 * size, size}) {
+                Point corner = t.of(new Point(x, y));
+                marks.reach(corner.x(), corner.y());
+            }
+        }
+    }
+
     /** The steps of a path in the page's stream. */
     private final class Steps implements Outline {
 
         @Override
         public void moveTo(Point to) {
+            marks.reach(to.x(), to.y());
             write(() -> out.moveTo((float) to.x(), (float) to.y()));
         }
 
         @Override
         public void lineTo(Point to) {
+            marks.reach(to.x(), to.y());
             write(() -> out.lineTo((float) to.x(), (float) to.y()));
         }
 
         @Override
         public void curveTo(Point lead, Point trail, Point to) {
+            marks.reach(lead.x(), lead.y());
+            marks.reach(trail.x(), trail.y());
+            marks.reach(to.x(), to.y());
             write(() -> out.curveTo((float) lead.x(), (float) lead.y(), (float) trail.x(), (float) trail.y(), (float) to.x(), (float) to.y()));
         }
 
