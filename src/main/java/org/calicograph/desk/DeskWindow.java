@@ -199,6 +199,7 @@ final class DeskWindow implements Papers.Table {
 
     void choose() {
         column.showChosen(opened.chosen());
+        wall.changes(opened.canUndo(), opened.canRedo());
     }
 
     /** Something else hangs, or what hangs looks otherwise: says in the top band how large it is. */

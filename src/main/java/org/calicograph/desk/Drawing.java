@@ -1,5 +1,6 @@
 package org.calicograph.desk;
 
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -68,13 +69,15 @@ final class Drawing {
 
     /** How far the drawing is, at the foot and by the needle. */
     void tell() {
-        Map<String, CellState> states = worktable.states();
+        // An empty passage is no drawing.
+        Map<String, CellState> written = new LinkedHashMap<>(worktable.states());
+        written.keySet().removeIf(id -> window.opened().notebook().cell(id).map(c -> c.text().isBlank()).orElse(false));
         if (worktable.isOpen()) {
-            window.status().progress(states.values(), waiting);
+            window.status().progress(written.values(), waiting);
         }
-        int pending = (int) states.values().stream().filter(CellState::pending).count();
+        int pending = (int) written.values().stream().filter(CellState::pending).count();
         window.header().atWork(pending);
-        if (pending == 0 && worktable.isOpen()) {
+        if (worktable.isOpen() && worktable.states().values().stream().noneMatch(CellState::pending)) {
             window.pages().drawn();
         }
     }

@@ -67,6 +67,31 @@ final class Hands implements WallRequests {
     }
 
     @Override
+    public void undo() {
+        window.opened().undo();
+    }
+
+    @Override
+    public void redo() {
+        window.opened().redo();
+    }
+
+    @Override
+    public void squint() {
+        window.wall().turnSquint();
+    }
+
+    @Override
+    public void tape() {
+        window.status().tape(window.wall().turnTape());
+    }
+
+    @Override
+    public void turnLengths() {
+        window.turnLengths();
+    }
+
+    @Override
     public void turn(String dial, String value) {
         window.opened().setDial(dial, value);
     }

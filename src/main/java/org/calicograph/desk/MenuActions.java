@@ -105,7 +105,7 @@ final class MenuActions {
     }
 
     private void tape() {
-        window.status().pointedAt(window.wall().turnTape() ? "Tape measure: drag over the picture" : "");
+        window.status().tape(window.wall().turnTape());
     }
 
     private Papers papers() {

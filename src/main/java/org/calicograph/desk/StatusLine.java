@@ -41,6 +41,11 @@ final class StatusLine extends HBox {
         pointed.setText(words.isEmpty() ? resting : words);
     }
 
+    /** The tape is out, or put away. */
+    void tape(boolean out) {
+        pointedAt(out ? "Tape measure: drag over the picture" : "");
+    }
+
     /** What the line says of what hangs while nothing is pointed at. */
     void rests(String words) {
         resting = words;

@@ -93,6 +93,7 @@ class DeskGesturesTest {
             evening.until("the shelf is there", () -> evening.focused("shelf-search"));
             evening.robot.write("churn");
             evening.until("it is found", () -> evening.words("shelf-list").contains("ChurnDash"));
+            evening.until("it is seen", () -> evening.scene().getRoot().lookup("#shelf-list .shelf-look .image-view") instanceof javafx.scene.image.ImageView small && small.getImage() != null);
             carry(evening, middle(evening, "#shelf-list .list-cell"), middle(evening, ".board"), () -> {
                 evening.until("it is said what it does", () -> evening.words("pointed").contains("Hang ChurnDash.block("));
                 assertThat(Evening.onFx(() -> evening.scene().lookup("#carried") instanceof javafx.scene.image.ImageView seen && seen.getImage().getWidth() > 40

@@ -128,6 +128,33 @@ class DeskWallTest {
     }
 
     @Test
+    void what_is_wanted_all_the_time_has_words_to_press_and_the_keyboard_stays() throws Exception {
+        try (Evening evening = at(Cell.code("a1", "NinePatch.block(inches(9))"))) {
+            evening.untilDrawn("a1");
+            PictureView picture = hanging(evening);
+            evening.write("a1");
+            assertThat(evening.scene().lookup("#handle-undo").isDisabled()).isTrue();
+            evening.robot.write("/");
+            evening.until("it can be taken back", () -> !evening.scene().lookup("#handle-undo").isDisabled());
+            evening.robot.clickOn("#handle-undo");
+            evening.until("it is", () -> evening.window.opened().notebook().cell("a1").orElseThrow().text().equals("NinePatch.block(inches(9))"));
+            evening.robot.clickOn("#handle-redo");
+            evening.until("and again", () -> evening.window.opened().notebook().cell("a1").orElseThrow().text().endsWith("/"));
+            assertThat(Evening.onFx(() -> evening.focused("code-a1"))).isTrue();
+            evening.robot.clickOn("#handle-undo").clickOn("#handle-squint");
+            evening.until("colours are gone", () -> picture.lookup(".image-view").getEffect() != null);
+            evening.shot("handles");
+            evening.keys(KeyCode.F6);
+            evening.until("they are back, and the word tells it", () -> picture.lookup(".image-view").getEffect() == null
+                    && !((javafx.scene.control.ToggleButton) evening.scene().lookup("#handle-squint")).isSelected());
+            evening.robot.clickOn("#handle-tape");
+            evening.until("the tape is out", () -> evening.words("pointed").contains("Tape measure"));
+            evening.robot.clickOn("#handle-metric");
+            evening.until("lengths are metric", () -> evening.words("sentence").contains("cm"));
+        }
+    }
+
+    @Test
     void squinting_and_stepping_and_the_wall_alone_have_their_keys() throws Exception {
         try (Evening evening = at(Cell.code("a1", "NinePatch.block(inches(9))"))) {
             evening.untilDrawn("a1");

@@ -122,14 +122,15 @@ public final class ShelfPage extends BorderPane {
     private void show(Catalogue.Entry entry) {
         StackPane frame = new StackPane();
         shown.getChildren().setAll(Prose.words(entry.name(), "shelf-name"), Prose.words(entry.about(), "words"), frame);
-        opened.looks().of(entry, look -> look.ifPresent(l -> {
+        frame.setAlignment(Pos.TOP_LEFT);
+        frame.getChildren().setAll(Prose.words("Its picture is being drawn\u2026", "caption"));
+        opened.looks().of(entry, look -> look.ifPresentOrElse(l -> {
             PictureView view = new PictureView(l.picture(), entry.name());
             view.setMaxWidth(LARGE);
             view.setPrefWidth(LARGE);
             view.setPrefHeight(LARGE);
-            frame.setAlignment(Pos.TOP_LEFT);
             frame.getChildren().setAll(view);
-        }));
+        }, () -> frame.getChildren().clear()));
         FlowPane calls = new FlowPane(8, 8);
         for (String call : Routines.calls(entry)) {
             Button put = new Button(call);

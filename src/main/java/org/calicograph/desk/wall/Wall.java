@@ -14,6 +14,8 @@ import javafx.geometry.Pos;
 import javafx.scene.control.Label;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.Pane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
 import javafx.scene.layout.StackPane;
 import javafx.scene.paint.Color;
 import javafx.util.Duration;
@@ -60,6 +62,7 @@ public final class Wall extends BorderPane {
     private final Tray tray;
     private final Landing landing;
     private final Bolts bolts;
+    private final Handles handles;
     /** How long a dial has to rest until the chalk is rubbed out. */
     private final PauseTransition rest = new PauseTransition(Duration.millis(700));
     private List<String> order = List.of();
@@ -77,6 +80,7 @@ public final class Wall extends BorderPane {
         this.rail = new Rail(this::chooseByHand);
         this.landing = new Landing(board, this::hanging, asks);
         this.bolts = new Bolts(landing::dye, asks::cut);
+        this.handles = new Handles(asks);
         this.tray = new Tray(asks::lengths, this::turn);
         rest.setOnFinished(e -> rub());
         getStyleClass().add("wall");
@@ -89,7 +93,12 @@ public final class Wall extends BorderPane {
         StackPane.setAlignment(number, Pos.TOP_LEFT);
         edges.setMouseTransparent(true);
         rulers.getStyleClass().add("rulers");
-        setTop(rail);
+        HBox above = new HBox(rail, handles);
+        above.getStyleClass().add("above-wall");
+        above.setAlignment(Pos.CENTER_RIGHT);
+        HBox.setHgrow(rail, Priority.ALWAYS);
+        rail.setMinWidth(0);
+        setTop(above);
         setCenter(board);
         setRight(bolts);
         setBottom(tray);
@@ -251,6 +260,7 @@ public final class Wall extends BorderPane {
     public void dials(List<Dial> now, Map<String, List<String>> needed) {
         dials = now;
         needs = needed;
+        handles.metric(asks.lengths() == Length.System.METRIC);
         tray.show(dials, moving());
     }
 
@@ -285,6 +295,11 @@ public final class Wall extends BorderPane {
         }
     }
 
+    /** Whether the book's last change can be taken back, and whether one that was can be made again. */
+    public void changes(boolean back, boolean on) {
+        handles.change(back, on);
+    }
+
     /** Nothing on the wall moves by itself, or it may again. */
     public void still(boolean on) {
         still = on;
@@ -298,6 +313,7 @@ public final class Wall extends BorderPane {
     /** Takes the tape out or puts it away; true if it is out now. */
     public boolean turnTape() {
         tape = !tape;
+        handles.tape(tape);
         pieces.values().forEach(p -> p.hanging.tape(tape));
         return tape;
     }
@@ -305,6 +321,7 @@ public final class Wall extends BorderPane {
     /** Squints, or looks again; true if one squints now. */
     public boolean turnSquint() {
         squint = !squint;
+        handles.squint(squint);
         pieces.values().forEach(p -> p.hanging.squint(squint));
         return squint;
     }

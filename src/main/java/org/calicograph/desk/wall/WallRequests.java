@@ -45,6 +45,21 @@ public interface WallRequests {
 
     void turn(String dial, String value);
 
+    /** The book's last change is to be taken back. */
+    void undo();
+
+    /** What was taken back is to be made again. */
+    void redo();
+
+    /** One wants to squint, or to look again. */
+    void squint();
+
+    /** The tape is to be taken out, or put away. */
+    void tape();
+
+    /** Lengths are to be written in inches, or metric. */
+    void turnLengths();
+
     /** How lengths are written. */
     Length.System lengths();
 }
