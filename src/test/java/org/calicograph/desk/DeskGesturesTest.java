@@ -7,6 +7,7 @@ import java.util.List;
 import javafx.geometry.Bounds;
 import javafx.geometry.Point2D;
 import javafx.scene.Node;
+import javafx.scene.image.Image;
 import javafx.scene.image.ImageView;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.MouseButton;
@@ -181,11 +182,32 @@ class DeskGesturesTest {
             carry(evening, middle(evening, "#pull-across"), middle(evening, ".spread"), () -> { });
             evening.until("three rows of five", () -> tiles(evening).size() == 15 && tiles(evening).stream().map(Node::getLayoutY).distinct().count() == 3);
             evening.until("all are drawn", () -> evening.scene().getRoot().lookupAll(".tile .picture").size() == 15);
+            // A star of 4 in beside one of 12 in, to one scale: 9 times less cloth.
+            evening.until("a larger star looks larger", () -> {
+                double share = (double) inked(evening, 4) / inked(evening, 14);
+                return share > 0.08 && share < 0.16;
+            });
             evening.shot("spread");
             Node last = Evening.onFx(() -> tiles(evening).get(4));
             evening.robot.clickOn(last);
             evening.until("its values are in the book", () -> evening.window.opened().notebook().dialTexts().getOrDefault("points", "").equals("16"));
         }
+    }
+
+    /** How many pixels of a tile's picture are not those of its corner. */
+    private static long inked(Evening evening, int tile) {
+        Image image = ((ImageView) tiles(evening).get(tile).lookup(".picture .image-view")).getImage();
+        if (image == null) {
+            return 1;
+        }
+        int paper = image.getPixelReader().getArgb(1, 1);
+        long count = 0;
+        for (int y = 0; y < image.getHeight(); y++) {
+            for (int x = 0; x < image.getWidth(); x++) {
+                count += image.getPixelReader().getArgb(x, y) != paper ? 1 : 0;
+            }
+        }
+        return Math.max(1, count);
     }
 
     private static List<Node> tiles(Evening evening) {

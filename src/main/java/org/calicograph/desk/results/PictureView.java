@@ -198,7 +198,7 @@ public final class PictureView extends Region {
         int h = (int) Math.round(down() * density);
         Colour ground = Ground.of(this, PAPER);
         Colour paper = ground.value() > 50 ? PAPER : DIM_PAPER;
-        return w < 2 || h < 2 ? Optional.empty() : Optional.of(new PixelFrame(cell, part, w, h, density, chosen, ground, paper));
+        return w < 2 || h < 2 ? Optional.empty() : Optional.of(new PixelFrame(cell, part, w, h, density, reach.isNone() ? chosen : Optional.of(view()), ground, paper));
     }
 
     private double across() {

@@ -11,6 +11,10 @@ import org.calicograph.geometry.Point;
  */
 record Reach(double across, double down) {
 
+    boolean isNone() {
+        return across == 0 && down == 0;
+    }
+
     /** A picture's box with as much room around it as is wanting, the picture in the middle. */
     Box of(Box box) {
         Point middle = box.centre();

@@ -8,7 +8,7 @@ import org.calicograph.drawing.Picture;
 import org.calicograph.drawing.Walk;
 import org.calicograph.geometry.Transform;
 
-/** A picture as bare pixels, for a screen; painted just as {@link PngWriter} does. May be called from any thread. */
+/** A picture as bare pixels, for a screen; painted as {@link PngWriter} does, but for seams that dark cloth would hide. May be called from any thread. */
 public final class PngPixels {
 
     private PngPixels() { }
@@ -29,7 +29,7 @@ public final class PngPixels {
         BufferedImage image = new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);
         PngCanvas canvas = new PngCanvas(image, ground);
         canvas.hint(RenderingHints.KEY_ANTIALIASING, smooth ? RenderingHints.VALUE_ANTIALIAS_ON : RenderingHints.VALUE_ANTIALIAS_OFF);
-        Walk.over(picture, onto, canvas);
+        Walk.over(picture, onto, new SeenSeams(canvas));
         canvas.close();
         int[] pixels = ((DataBufferInt) image.getRaster().getDataBuffer()).getData();
         for (int i = 0; i < pixels.length; i++) {
