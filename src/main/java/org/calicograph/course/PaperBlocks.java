@@ -9,6 +9,7 @@ import org.calicograph.drawing.Paint;
 import org.calicograph.drawing.Paper;
 import org.calicograph.drawing.Pen;
 import org.calicograph.drawing.Picture;
+import org.calicograph.drawing.Tag;
 import org.calicograph.geometry.Box;
 import org.calicograph.geometry.Path;
 import org.calicograph.geometry.Point;
@@ -80,10 +81,14 @@ public record PaperBlocks(Patchwork block, Length side, int copies, boolean shad
         for (int from = 0; from < copies; from += across * down) {
             List<Picture> parts = new ArrayList<>();
             parts.add(PageFlow.sheet(paper));
+            List<Picture> blocks = new ArrayList<>();
             for (int k = from; k < Math.min(copies, from + across * down); k++) {
                 int place = k - from;
-                parts.add(one.moved(MARGIN + place % across * wide, MARGIN + place / across * high));
+                blocks.add(one.moved(MARGIN + place % across * wide, MARGIN + place / across * high));
             }
+            String what = blocks.size() + (blocks.size() == 1 ? " copy of the block " : " copies of the block ") + block.name() + ", " + side + " wide, up to " + across
+                    + " in a row, edge to edge, each of " + block.patchCount() + (block.patchCount() == 1 ? " patch" : " patches") + " with an arrow at its top edge";
+            parts.add(Picture.group(blocks).tagged(Tag.of(Tag.Role.FIGURE, what)));
             double foot = paper.height().inInches() - MARGIN - FOOT + 0.35;
             parts.add(words("Cut along the outer lines. Lay the blocks with their arrows any way, edge to edge, and see what comes of it.", foot));
             parts.add(words("Write down where each arrow points: u, r, d, l, row by row; a capital letter for one that is turned over.", foot + 0.19));
@@ -107,6 +112,6 @@ public record PaperBlocks(Patchwork block, Length side, int copies, boolean shad
     }
 
     private static Picture words(String text, double y) {
-        return new Picture.Lettering(text, new Point(MARGIN, y), 9.5 / 72, Picture.Anchor.START, Picture.Weight.REGULAR, INK);
+        return new Picture.Lettering(text, new Point(MARGIN, y), 9.5 / 72, Picture.Anchor.START, Picture.Weight.REGULAR, INK).tagged(Tag.of(Tag.Role.PARAGRAPH));
     }
 }

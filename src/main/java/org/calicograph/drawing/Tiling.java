@@ -2,6 +2,8 @@ package org.calicograph.drawing;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.calicograph.colour.Colour;
 import org.calicograph.geometry.Box;
@@ -144,7 +146,7 @@ public record Tiling(Paper paper, Length margin, Length overlap, boolean mirrore
 
     private Picture sheet() {
         Box box = Box.of(paper.width(), paper.height());
-        return new Picture.Shape(List.of(Path.rectangle(box)), Paint.of(Colour.WHITE), Pen.NONE);
+        return new Picture.Shape(List.of(Path.rectangle(box)), Paint.of(Colour.WHITE), Pen.NONE).tagged(Tag.of(Tag.Role.FURNITURE));
     }
 
     private Picture page(String title, Tile tile, List<Tile> tiles) {
@@ -153,7 +155,11 @@ public record Tiling(Paper paper, Length margin, Length overlap, boolean mirrore
         Box w = tile.window();
         List<Picture> parts = new ArrayList<>();
         parts.add(sheet());
-        parts.add(Picture.group(tile.shown()).moved(m - w.left(), m - w.top()));
+        double foot = paper.height().inInches() - m - 1;
+        String name = title + ", page " + tile.name() + (mirrored ? ", mirrored" : "");
+        parts.add(new Picture.Lettering(name, Point.of(m + 1.15, foot + 0.16), SMALL * 1.1, Picture.Anchor.START, Picture.Weight.BOLD, INK).tagged(Tag.of(Tag.Role.HEADING)));
+        Picture shown = Picture.group(tile.shown());
+        parts.add(shown.moved(m - w.left(), m - w.top()).tagged(Tag.of(Tag.Role.FIGURE, Said.of("At full size, lines to lay together and cut by", shown))));
         double right = m + w.width();
         double bottom = m + w.height();
         List<Path> joins = new ArrayList<>();
@@ -164,7 +170,7 @@ public record Tiling(Paper paper, Length margin, Length overlap, boolean mirrore
             for (double y : new double[] {m + half, bottom - half}) {
                 joins.add(Path.through(Point.of(m, y), Point.of(right, y)));
             }
-            parts.add(new Picture.Shape(joins, Paint.NONE, JOIN));
+            parts.add(new Picture.Shape(joins, Paint.NONE, JOIN).tagged(Tag.of(Tag.Role.FURNITURE)));
         }
         for (double x : new double[] {m + half, (m + right) / 2, right - half}) {
             for (double y : new double[] {m + half, (m + bottom) / 2, bottom - half}) {
@@ -173,21 +179,18 @@ public record Tiling(Paper paper, Length margin, Length overlap, boolean mirrore
                 }
             }
         }
-        double foot = paper.height().inInches() - m - 1;
         parts.add(square(m, foot));
-        parts.add(new Picture.Lettering(title + ", page " + tile.name() + (mirrored ? ", mirrored" : ""), Point.of(m + 1.15, foot + 0.16), SMALL * 1.1,
-                Picture.Anchor.START, Picture.Weight.BOLD, INK));
         for (int i = 0; i < HEED.size(); i++) {
-            parts.add(lettering(HEED.get(i), m + 1.15, foot + 0.38 + 0.19 * i, SMALL, Picture.Anchor.START));
+            parts.add(words(HEED.get(i), m + 1.15, foot + 0.38 + 0.19 * i, SMALL, Picture.Anchor.START));
         }
         // In the margin, clear of the lines, unless there is none.
         double out = m >= 0.4 ? 0.05 : -half - 0.05;
         double side = m + w.height() * 0.25;
-        neighbour(tile, tiles, 1, 0).ifPresent(n -> parts.add(lettering(n + " >", right + out, side, 0.11, anchor(out > 0))));
-        neighbour(tile, tiles, -1, 0).ifPresent(n -> parts.add(lettering("< " + n, m - out, side, 0.11, anchor(out < 0))));
+        neighbour(tile, tiles, 1, 0).ifPresent(n -> parts.add(words(n + " >", right + out, side, 0.11, anchor(out > 0))));
+        neighbour(tile, tiles, -1, 0).ifPresent(n -> parts.add(words("< " + n, m - out, side, 0.11, anchor(out < 0))));
         double middle = m + w.width() * 0.5;
-        neighbour(tile, tiles, 0, 1).ifPresent(n -> parts.add(lettering("below: " + n, middle, bottom + (out > 0 ? 0.16 : out), 0.11, Picture.Anchor.MIDDLE)));
-        neighbour(tile, tiles, 0, -1).ifPresent(n -> parts.add(lettering("above: " + n, middle, out > 0 ? m - 0.05 : m - out + 0.1, 0.11, Picture.Anchor.MIDDLE)));
+        neighbour(tile, tiles, 0, 1).ifPresent(n -> parts.add(words("below: " + n, middle, bottom + (out > 0 ? 0.16 : out), 0.11, Picture.Anchor.MIDDLE)));
+        neighbour(tile, tiles, 0, -1).ifPresent(n -> parts.add(words("above: " + n, middle, out > 0 ? m - 0.05 : m - out + 0.1, 0.11, Picture.Anchor.MIDDLE)));
         return Picture.group(parts);
     }
 
@@ -202,7 +205,12 @@ public record Tiling(Paper paper, Length margin, Length overlap, boolean mirrore
 
     private static Picture cross(double x, double y) {
         return new Picture.Shape(List.of(Path.through(Point.of(x - 0.12, y), Point.of(x + 0.12, y)),
-                Path.through(Point.of(x, y - 0.12), Point.of(x, y + 0.12)), Path.circle(Point.of(x, y), 0.06)), Paint.NONE, MARK);
+                Path.through(Point.of(x, y - 0.12), Point.of(x, y + 0.12)), Path.circle(Point.of(x, y), 0.06)), Paint.NONE, MARK)
+                .tagged(Tag.of(Tag.Role.FURNITURE));
+    }
+
+    private static Picture words(String text, double x, double y, double size, Picture.Anchor anchor) {
+        return lettering(text, x, y, size, anchor).tagged(Tag.of(Tag.Role.PARAGRAPH));
     }
 
     private static Picture lettering(String text, double x, double y, double size, Picture.Anchor anchor) {
@@ -211,7 +219,8 @@ public record Tiling(Paper paper, Length margin, Length overlap, boolean mirrore
 
     private static Picture square(double left, double top) {
         return Picture.group(new Picture.Shape(List.of(Path.rectangle(new Box(left, top, left + 1, top + 1))), Paint.NONE, MARK),
-                lettering("1 in", left + 0.5, top + 0.55, 0.14, Picture.Anchor.MIDDLE)).labelled("test-square", "1 in test square");
+                lettering("1 in", left + 0.5, top + 0.55, 0.14, Picture.Anchor.MIDDLE)).tagged(Tag.of(Tag.Role.FIGURE, "The test square, 1 in each way"))
+                .labelled("test-square", "1 in test square");
     }
 
     private Picture key(String title, Picture whole, Box all, List<Tile> tiles) {
@@ -220,7 +229,7 @@ public record Tiling(Paper paper, Length margin, Length overlap, boolean mirrore
         double height = paper.height().inInches() - 2 * m;
         List<Picture> parts = new ArrayList<>();
         parts.add(sheet());
-        parts.add(new Picture.Lettering(title, Point.of(m, m + 0.25), 0.25, Picture.Anchor.START, Picture.Weight.BOLD, INK));
+        parts.add(new Picture.Lettering(title, Point.of(m, m + 0.25), 0.25, Picture.Anchor.START, Picture.Weight.BOLD, INK).tagged(Tag.of(Tag.Role.CHAPTER)));
         List<String> lines = List.of(
                 (tiles.size() == 1 ? "1 page of " : tiles.size() + " pages of ") + paper.name() + " at full size, " + Length.inches(all.width()).roundedTo(Length.inches(1, 16)) + " x "
                         + Length.inches(all.height()).roundedTo(Length.inches(1, 16)) + (mirrored ? ", mirrored" : ""),
@@ -229,7 +238,7 @@ public record Tiling(Paper paper, Length margin, Length overlap, boolean mirrore
                 "Lay each page over the next, cross on cross, along the dashed lines.",
                 HEED.get(2), HEED.get(3));
         IntStream.range(0, lines.size()).forEach(i ->
-                parts.add(lettering(lines.get(i), m, m + 0.55 + 0.2 * i, 0.13, Picture.Anchor.START)));
+                parts.add(words(lines.get(i), m, m + 0.55 + 0.2 * i, 0.13, Picture.Anchor.START)));
         double y = m + 1.9;
         parts.add(square(m, y));
         double top = y + 1.3;
@@ -237,14 +246,22 @@ public record Tiling(Paper paper, Length margin, Length overlap, boolean mirrore
         double scale = Math.min(width / covered.width(), (height + m - top) / covered.height());
         Transform t = Transform.move(-covered.left(), -covered.top()).then(Transform.scale(scale)).then(Transform.move(m, top));
         // Lettering that would be too small to read is left to the pages themselves.
-        parts.add(Picture.group(whole.flattened().stream().filter(p -> !(p instanceof Picture.Lettering l) || l.size() * scale >= LEAST).toList()).transformed(t));
+        List<Picture> laid = new ArrayList<>();
+        laid.add(Picture.group(whole.flattened().stream().filter(p -> !(p instanceof Picture.Lettering l) || l.size() * scale >= LEAST).toList()).transformed(t));
         double half = overlap.inInches() / 2;
         for (Tile tile : tiles) {
             Box box = tile.window().grownBy(-half).transformed(t);
-            parts.add(new Picture.Shape(List.of(Path.rectangle(box)), Paint.NONE, Pen.of(FAINT, 0.01)));
-            parts.add(lettering(tile.name(), box.left() + 0.04, box.top() + Math.min(0.16, box.height() * 0.4),
+            laid.add(new Picture.Shape(List.of(Path.rectangle(box)), Paint.NONE, Pen.of(FAINT, 0.01)));
+            laid.add(lettering(tile.name(), box.left() + 0.04, box.top() + Math.min(0.16, box.height() * 0.4),
                     Math.min(0.13, box.height() * 0.3), Picture.Anchor.START));
         }
+        parts.add(Picture.group(laid).tagged(Tag.of(Tag.Role.FIGURE, Said.of("How the pages lie: " + rows(tiles), whole))));
         return Picture.group(parts);
+    }
+
+    /** From the top down, from the left; a page that is blank has no name. */
+    private static String rows(List<Tile> tiles) {
+        return tiles.stream().collect(Collectors.groupingBy(Tile::row, TreeMap::new, Collectors.mapping(Tile::name, Collectors.joining(", ")))).values().stream()
+                .collect(Collectors.joining("; below them "));
     }
 }

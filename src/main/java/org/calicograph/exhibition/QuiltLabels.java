@@ -9,6 +9,7 @@ import org.calicograph.drawing.Paint;
 import org.calicograph.drawing.Paper;
 import org.calicograph.drawing.Pen;
 import org.calicograph.drawing.Picture;
+import org.calicograph.drawing.Tag;
 import org.calicograph.drawing.Typeface;
 import org.calicograph.geometry.Box;
 import org.calicograph.geometry.Path;
@@ -58,16 +59,17 @@ final class QuiltLabels {
             Picture.Weight weight = i == 0 ? Picture.Weight.BOLD : Picture.Weight.REGULAR;
             double size = Math.min(sizes[i], sizes[i] * (WIDE - 0.3) / Math.max(1e-9, Typeface.of(weight).width(lines[i], sizes[i])));
             y += sizes[i] * 1.75;
-            parts.add(new Picture.Lettering(lines[i], new Point(middle, y), size, Picture.Anchor.MIDDLE, weight, INK));
+            parts.add(new Picture.Lettering(lines[i], new Point(middle, y), size, Picture.Anchor.MIDDLE, weight, INK).tagged(Tag.of(i == 0 ? Tag.Role.TITLE : Tag.Role.PARAGRAPH)));
         }
         return Picture.group(parts);
     }
 
     private static Picture line(String text, double x, double y, double size, boolean bold) {
-        return new Picture.Lettering(text, new Point(x, y), size, Picture.Anchor.START, bold ? Picture.Weight.BOLD : Picture.Weight.REGULAR, INK);
+        return new Picture.Lettering(text, new Point(x, y), size, Picture.Anchor.START, bold ? Picture.Weight.BOLD : Picture.Weight.REGULAR, INK)
+                .tagged(Tag.of(Tag.Role.PARAGRAPH));
     }
 
     private static Picture frame(double left, double top, double width, double height, Pen pen) {
-        return new Picture.Shape(List.of(Path.rectangle(new Box(left, top, left + width, top + height))), Paint.NONE, pen);
+        return new Picture.Shape(List.of(Path.rectangle(new Box(left, top, left + width, top + height))), Paint.NONE, pen).tagged(Tag.of(Tag.Role.FURNITURE));
     }
 }

@@ -9,6 +9,7 @@ import org.calicograph.drawing.Paint;
 import org.calicograph.drawing.Paper;
 import org.calicograph.drawing.Pen;
 import org.calicograph.drawing.Picture;
+import org.calicograph.drawing.Tag;
 import org.calicograph.geometry.Path;
 import org.calicograph.geometry.Point;
 
@@ -35,7 +36,7 @@ final class WallCards {
             }
             double half = card.height().inInches();
             parts.add(new Picture.Shape(List.of(Path.through(new Point(0, half), new Point(paper.width().inInches(), half))), Paint.NONE,
-                    Pen.of(Colour.hex("#8a867e"), 0.01).dashed(0.1, 0.1)));
+                    Pen.of(Colour.hex("#8a867e"), 0.01).dashed(0.1, 0.1)).tagged(Tag.of(Tag.Role.FURNITURE)));
             pages.add(Picture.group(parts));
         }
         return new Sheaf(show.title() + ", cards", paper, pages);

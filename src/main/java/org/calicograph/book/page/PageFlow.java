@@ -2,13 +2,14 @@ package org.calicograph.book.page;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import org.calicograph.colour.Colour;
 import org.calicograph.drawing.Paint;
 import org.calicograph.drawing.Paper;
 import org.calicograph.drawing.Pen;
 import org.calicograph.drawing.Picture;
+import org.calicograph.drawing.Said;
 import org.calicograph.drawing.Table;
+import org.calicograph.drawing.Tag;
 import org.calicograph.geometry.Box;
 import org.calicograph.geometry.Path;
 import org.calicograph.geometry.Point;
@@ -25,7 +26,7 @@ public final class PageFlow {
 
     private final Paper paper;
     private final String foot;
-    private final List<List<Picture>> pages = new ArrayList<>();
+    private final Pages pages = new Pages();
     private final List<Chapter> chapters = new ArrayList<>();
     private double y;
     private String warned = "";
@@ -37,7 +38,7 @@ public final class PageFlow {
     public PageFlow(Paper paper, String foot) {
         this.paper = paper;
         this.foot = foot;
-        turnPage();
+        this.y = MARGIN;
     }
 
     /** The width between the margins. */
@@ -60,20 +61,16 @@ public final class PageFlow {
     }
 
     public void turnPage() {
-        pages.add(new ArrayList<>());
+        pages.turn();
         y = MARGIN;
     }
 
     private boolean isFresh() {
-        return pages.get(pages.size() - 1).isEmpty();
+        return pages.isFresh();
     }
 
     private boolean mayTurn() {
         return (y - MARGIN) / page() >= FULL_ENOUGH;
-    }
-
-    private void put(Picture picture) {
-        pages.get(pages.size() - 1).add(picture);
     }
 
     private void require(double height) {
@@ -90,11 +87,11 @@ public final class PageFlow {
         if (!isFresh()) {
             y += 0.35;
         }
-        chapters.add(new Chapter(title, pages.size()));
+        chapters.add(new Chapter(title, pages.count()));
         y += 0.3;
-        line(title, MARGIN, 0.3, Picture.Weight.BOLD, Type.HEAD);
+        pages.put(Tag.Role.CHAPTER, line(title, MARGIN, 0.3, Picture.Weight.BOLD, Type.HEAD));
         y += 0.12;
-        put(new Picture.Shape(List.of(Path.through(new Point(MARGIN, y), new Point(MARGIN + width(), y))), Paint.NONE, Pen.of(Type.HEAD, 0.012)));
+        pages.put(Tag.Role.FURNITURE, new Picture.Shape(List.of(Path.through(new Point(MARGIN, y), new Point(MARGIN + width(), y))), Paint.NONE, Pen.of(Type.HEAD, 0.012)));
         y += 0.28;
     }
 
@@ -106,56 +103,75 @@ public final class PageFlow {
         if (!isFresh()) {
             y += 0.22;
         }
+        pages.begin(Tag.Role.HEADING);
         for (String l : lines) {
             y += l.equals(lines.get(0)) ? 0.2 : 0.26;
-            line(l, MARGIN, 0.2, Picture.Weight.BOLD, Type.INK);
+            pages.put(line(l, MARGIN, 0.2, Picture.Weight.BOLD, Type.INK));
         }
+        pages.end();
         y += 0.16;
     }
 
-    private void line(String text, double x, double size, Picture.Weight weight, Colour colour) {
-        put(new Picture.Lettering(text, new Point(x, y), size, Picture.Anchor.START, weight, colour));
+    private Picture line(String text, double x, double size, Picture.Weight weight, Colour colour) {
+        return new Picture.Lettering(text, new Point(x, y), size, Picture.Anchor.START, weight, colour);
+    }
+
+    private Picture middle(String text, double x, double size, Picture.Weight weight, Colour colour) {
+        return new Picture.Lettering(text, new Point(x, y), size, Picture.Anchor.MIDDLE, weight, colour);
     }
 
     public void paragraph(String text) {
         for (String part : text.split("\n")) {
             List<String> lines = Type.wrapped(part, width(), Type.BODY);
             require(Math.min(lines.size(), 2) * Type.BODY * Type.LEADING);
+            pages.begin(Tag.Role.PARAGRAPH);
             for (String l : lines) {
                 require(Type.BODY * Type.LEADING);
                 y += Type.BODY * Type.LEADING;
-                line(l, MARGIN, Type.BODY, Picture.Weight.REGULAR, Type.INK);
+                pages.put(line(l, MARGIN, Type.BODY, Picture.Weight.REGULAR, Type.INK));
             }
+            pages.end();
             y += Type.BODY * 0.7;
         }
     }
 
     /** A list of points; none is parted, and neither the first nor the last stands alone. */
     public void points(List<String> items) {
+        pages.begin(Tag.Role.LIST);
         List<List<String>> all = items.stream().map(i -> Type.wrapped(i, width() - 0.25, Type.BODY)).toList();
         for (int k = 0; k < all.size(); k++) {
             List<String> lines = all.get(k);
             boolean keep = k == 0 || k == all.size() - 2;
             double next = keep && k + 1 < all.size() ? all.get(k + 1).size() * Type.BODY * Type.LEADING + Type.BODY * 0.4 : 0;
             require(lines.size() * Type.BODY * Type.LEADING + next);
-            for (int i = 0; i < lines.size(); i++) {
-                y += Type.BODY * Type.LEADING;
-                if (i == 0) {
-                    line("•", MARGIN + 0.05, Type.BODY, Picture.Weight.REGULAR, Type.HEAD);
-                }
-                line(lines.get(i), MARGIN + 0.25, Type.BODY, Picture.Weight.REGULAR, Type.INK);
-            }
+            pages.begin(Tag.Role.ITEM);
+            y += Type.BODY * Type.LEADING;
+            pages.put(Tag.Role.MARK, line("•", MARGIN + 0.05, Type.BODY, Picture.Weight.REGULAR, Type.HEAD));
+            y -= Type.BODY * Type.LEADING;
+            body(Tag.Role.WORDS, lines);
+            pages.end();
             y += Type.BODY * 0.4;
         }
+        pages.end();
         y += Type.BODY * 0.4;
+    }
+
+    /** Indented lines that stay together. */
+    private void body(Tag.Role role, List<String> lines) {
+        pages.begin(role);
+        for (String l : lines) {
+            y += Type.BODY * Type.LEADING;
+            pages.put(line(l, MARGIN + 0.25, Type.BODY, Picture.Weight.REGULAR, Type.INK));
+        }
+        pages.end();
     }
 
     /** A cautionary note in a box; once on a page. */
     public void caution(String text) {
-        if (!text.equals(warned) || warnedOn != pages.size()) {
+        if (!text.equals(warned) || warnedOn != pages.count()) {
             warned = text;
             warn(text);
-            warnedOn = pages.size();
+            warnedOn = pages.count();
         }
     }
 
@@ -163,15 +179,14 @@ public final class PageFlow {
         List<String> lines = Type.wrapped(text, width() - 0.5, Type.BODY);
         double height = (lines.size() + 1) * Type.BODY * Type.LEADING + 0.24;
         require(height);
-        put(new Picture.Shape(List.of(Path.rectangle(new Box(MARGIN, y, MARGIN + width(), y + height))), Paint.of(Colour.hex("#fbf1e3")),
+        pages.begin(Tag.Role.NOTE);
+        pages.put(Tag.Role.FURNITURE, new Picture.Shape(List.of(Path.rectangle(new Box(MARGIN, y, MARGIN + width(), y + height))), Paint.of(Colour.hex("#fbf1e3")),
                 Pen.of(Colour.hex("#b5553c"), 0.015)));
         double top = y;
         y += 0.06 + Type.BODY * Type.LEADING;
-        line("Take care", MARGIN + 0.25, Type.BODY, Picture.Weight.BOLD, Colour.hex("#8e3b25"));
-        for (String l : lines) {
-            y += Type.BODY * Type.LEADING;
-            line(l, MARGIN + 0.25, Type.BODY, Picture.Weight.REGULAR, Type.INK);
-        }
+        pages.put(Tag.Role.PARAGRAPH, line("Take care", MARGIN + 0.25, Type.BODY, Picture.Weight.BOLD, Colour.hex("#8e3b25")));
+        body(Tag.Role.PARAGRAPH, lines);
+        pages.end();
         y = top + height + 0.18;
     }
 
@@ -188,13 +203,20 @@ public final class PageFlow {
         double height = box.height() * scale;
         require(height + words - 1e-9);
         double left = MARGIN + (width() - box.width() * scale) / 2;
-        put(Legible.scaled(picture.moved(-box.left(), -box.top()), scale).transformed(Transform.move(left, y)));
+        pages.put(figure(Legible.scaled(picture.moved(-box.left(), -box.top()), scale).transformed(Transform.move(left, y)), picture));
         y += height + 0.04;
+        pages.begin(Tag.Role.CAPTION);
         for (String l : under) {
             y += Type.SMALL * Type.LEADING;
-            put(new Picture.Lettering(l, new Point(MARGIN + width() / 2, y), Type.SMALL, Picture.Anchor.MIDDLE, Picture.Weight.REGULAR, Type.QUIET));
+            pages.put(middle(l, MARGIN + width() / 2, Type.SMALL, Picture.Weight.REGULAR, Type.QUIET));
         }
+        pages.end();
         y += under.isEmpty() ? 0.11 : 0.16;
+    }
+
+    /** As it is tagged, or else as a figure that says what is read off it. */
+    private static Picture figure(Picture placed, Picture picture) {
+        return picture instanceof Picture.Group g && g.tag().isPresent() ? placed : placed.tagged(Tag.of(Tag.Role.FIGURE, Said.of(picture)));
     }
 
     /** A picture with a line above all in bold and words beneath; either may be empty. */
@@ -212,25 +234,25 @@ public final class PageFlow {
                 break;
             }
         }
-        for (int from = 0; from < figures.size(); from += columns) {
-            List<Figure> row = figures.subList(from, Math.min(figures.size(), from + columns));
-            double tallest = tallest(row, room, size);
-            double words = words(row, room);
+        for (FigureRow row : FigureRow.rows(columns, room, figures)) {
+            double tallest = row.tallest(size);
+            double words = row.words();
             require(tallest + words + 0.16);
             double top = y;
-            for (int i = 0; i < row.size(); i++) {
-                Figure f = row.get(i);
-                double scale = scale(f, room, size);
+            for (int i = 0; i < row.figures().size(); i++) {
+                Figure f = row.figures().get(i);
+                double scale = row.scale(f, size);
                 Box box = f.picture().bounds();
                 double middle = MARGIN + place * (i + 0.5);
-                put(Legible.scaled(f.picture().moved(-box.centre().x(), -box.bottom()), scale).transformed(Transform.move(middle, top + tallest)));
+                pages.put(figure(Legible.scaled(f.picture().moved(-box.centre().x(), -box.bottom()), scale).transformed(Transform.move(middle, top + tallest)), f.picture()));
                 y = top + tallest + 0.06;
-                int titled = f.title().isEmpty() ? 0 : Type.wrapped(f.title(), room, Type.SMALL).size();
-                for (String l : captions(f, room)) {
+                int titled = row.titled(f);
+                pages.begin(Tag.Role.CAPTION);
+                for (String l : row.captions(f)) {
                     y += Type.SMALL * Type.LEADING;
-                    put(new Picture.Lettering(l, new Point(middle, y), Type.SMALL, Picture.Anchor.MIDDLE,
-                            titled > 0 ? Picture.Weight.BOLD : Picture.Weight.REGULAR, titled-- > 0 ? Type.INK : Type.QUIET));
+                    pages.put(middle(l, middle, Type.SMALL, titled > 0 ? Picture.Weight.BOLD : Picture.Weight.REGULAR, titled-- > 0 ? Type.INK : Type.QUIET));
                 }
+                pages.end();
             }
             y = top + tallest + words + 0.3;
         }
@@ -238,31 +260,7 @@ public final class PageFlow {
 
     /** How high a grid is on one page. */
     public double height(int columns, double most, List<Figure> figures) {
-        double room = width() / columns - 0.25;
-        double sum = 0;
-        for (int from = 0; from < figures.size(); from += columns) {
-            List<Figure> row = figures.subList(from, Math.min(figures.size(), from + columns));
-            sum += tallest(row, room, most) + 0.3 + words(row, room);
-        }
-        return sum;
-    }
-
-    private static double words(List<Figure> row, double room) {
-        return row.stream().mapToDouble(f -> captions(f, room).size() * Type.SMALL * Type.LEADING).max().orElseThrow();
-    }
-
-    private static double tallest(List<Figure> row, double room, double most) {
-        return row.stream().mapToDouble(f -> f.picture().bounds().height() * scale(f, room, most)).max().orElseThrow();
-    }
-
-    private static double scale(Figure f, double room, double most) {
-        return Math.min(room / f.picture().bounds().width(), most / f.picture().bounds().height());
-    }
-
-    private static List<String> captions(Figure f, double room) {
-        List<String> lines = new ArrayList<>(f.title().isEmpty() ? List.of() : Type.wrapped(f.title(), room, Type.SMALL));
-        lines.addAll(f.words().isEmpty() ? List.of() : Type.wrapped(f.words(), room, Type.SMALL));
-        return lines;
+        return FigureRow.rows(columns, width() / columns - 0.25, figures).stream().mapToDouble(r -> r.tallest(most) + 0.3 + r.words()).sum();
     }
 
     /** A table, its columns as wide as they need; where it is parted, two rows or more stand on either side. */
@@ -276,18 +274,20 @@ public final class PageFlow {
         TableSetter set = TableSetter.of(table, width() - (left - MARGIN));
         int n = set.rows().size();
         require(set.headHeight() + (n == 0 ? 0 : set.height(0)) + (n == 2 || n == 3 ? set.height(1) + (n == 3 ? set.height(2) : 0) : n > 1 ? set.height(1) : 0));
-        new RowPen(left, set).row(set.head(), set.headHeight(), Picture.Weight.BOLD, Type.HEAD_BAND, false);
+        pages.begin(Tag.of(Tag.Role.TABLE, table.title()));
+        new RowPen(left, set).head(Tag.Role.ROW);
         boolean banded = false;
         for (int i = 0; i < n; i++) {
             // The last but one takes the last with it, so that no row stands alone.
             double needs = set.height(i) + (i == n - 2 ? set.height(n - 1) : 0);
             if (needs > room() && !isFresh()) {
                 turnPage();
-                new RowPen(left, set).row(set.head(), set.headHeight(), Picture.Weight.BOLD, Type.HEAD_BAND, false);
+                new RowPen(left, set).head(Tag.Role.FURNITURE);
             }
-            new RowPen(left, set).row(set.rows().get(i), set.height(i), Picture.Weight.REGULAR, banded ? Type.BAND : Colour.WHITE, ticked);
+            new RowPen(left, set).row(set.rows().get(i), set.height(i), banded ? Type.BAND : Colour.WHITE, ticked);
             banded = !banded;
         }
+        pages.end();
         y += 0.2;
     }
 
@@ -305,22 +305,37 @@ public final class PageFlow {
             this.set = set;
         }
 
-        void row(List<List<String>> cells, double height, Picture.Weight weight, Colour ground, boolean ticked) {
-            if (!ground.equals(Colour.WHITE)) {
-                put(new Picture.Shape(List.of(Path.rectangle(new Box(left, y, left + set.width(), y + height))), Paint.of(ground), Pen.NONE));
-            }
+        /** The names of the columns; where they stand again, on the next page, they are not read again. */
+        void head(Tag.Role as) {
+            pages.begin(as);
+            cells(set.head(), set.headHeight(), Picture.Weight.BOLD, Tag.Role.COLUMN, Type.HEAD_BAND);
+            pages.end();
+        }
+
+        void row(List<List<String>> cells, double height, Colour ground, boolean ticked) {
+            pages.begin(Tag.Role.ROW);
             if (ticked) {
                 double side = 0.13;
-                put(new Picture.Shape(List.of(Path.rectangle(new Box(MARGIN, y + 0.06, MARGIN + side, y + 0.06 + side))), Paint.NONE, Pen.of(Type.INK, 0.01)));
+                pages.put(Tag.Role.FURNITURE, new Picture.Shape(List.of(Path.rectangle(new Box(MARGIN, y + 0.06, MARGIN + side, y + 0.06 + side))), Paint.NONE, Pen.of(Type.INK, 0.01)));
+            }
+            cells(cells, height, Picture.Weight.REGULAR, Tag.Role.CELL, ground);
+            pages.end();
+        }
+
+        private void cells(List<List<String>> cells, double height, Picture.Weight weight, Tag.Role role, Colour ground) {
+            if (!ground.equals(Colour.WHITE)) {
+                pages.put(Tag.Role.FURNITURE, new Picture.Shape(List.of(Path.rectangle(new Box(left, y, left + set.width(), y + height))), Paint.of(ground), Pen.NONE));
             }
             double top = y;
             double x = left;
             for (int c = 0; c < cells.size(); c++) {
                 y = top + 0.02;
+                pages.begin(role);
                 for (String l : cells.get(c)) {
                     y += Type.SMALL * Type.LEADING;
-                    line(l, x + 0.07, Type.SMALL, weight, Type.INK);
+                    pages.put(line(l, x + 0.07, Type.SMALL, weight, Type.INK));
                 }
+                pages.end();
                 x += set.widths()[c];
             }
             y = top + height;
@@ -331,17 +346,19 @@ public final class PageFlow {
     public void centred(String text, double size, boolean bold) {
         y += size * Type.LEADING;
         double fit = Math.min(size, size * width() / Math.max(1e-9, Type.measure(text, size)));
-        put(new Picture.Lettering(text, new Point(MARGIN + width() / 2, y), fit, Picture.Anchor.MIDDLE,
-                bold ? Picture.Weight.BOLD : Picture.Weight.REGULAR, bold ? Type.HEAD : Type.INK));
+        pages.put(bold ? Tag.Role.TITLE : Tag.Role.PARAGRAPH,
+                middle(text, MARGIN + width() / 2, fit, bold ? Picture.Weight.BOLD : Picture.Weight.REGULAR, bold ? Type.HEAD : Type.INK));
     }
 
     /** Words in the middle of the page, broken into lines no wider than it. */
     public void centredWords(String text, double size) {
+        pages.begin(Tag.Role.PARAGRAPH);
         for (String l : Type.wrapped(text, width(), size)) {
             require(size * Type.LEADING);
             y += size * Type.LEADING;
-            put(new Picture.Lettering(l, new Point(MARGIN + width() / 2, y), size, Picture.Anchor.MIDDLE, Picture.Weight.REGULAR, Type.INK));
+            pages.put(middle(l, MARGIN + width() / 2, size, Picture.Weight.REGULAR, Type.INK));
         }
+        pages.end();
     }
 
     public void space(double inches) {
@@ -355,25 +372,11 @@ public final class PageFlow {
 
     /** The pages so far, each as large as the paper, numbered but for the first. */
     public List<Picture> pages() {
-        List<Picture> out = new ArrayList<>();
-        for (int i = 0; i < pages.size(); i++) {
-            List<Picture> parts = new ArrayList<>();
-            parts.add(sheet(paper));
-            parts.addAll(pages.get(i));
-            if (i > 0) {
-                double at = paper.height().inInches() - MARGIN * 0.6;
-                parts.add(new Picture.Lettering(foot, new Point(MARGIN, at), Type.SMALL, Picture.Anchor.START, Picture.Weight.REGULAR, Type.QUIET));
-                parts.add(new Picture.Lettering("" + (i + 1), new Point(MARGIN + width(), at), Type.SMALL, Picture.Anchor.END, Picture.Weight.REGULAR, Type.QUIET));
-            }
-            int page = i + 1;
-            String begun = String.join("\n", chapters.stream().filter(c -> c.page() == page).map(Chapter::title).toList());
-            out.add(new Picture.Group(parts, Transform.IDENTITY, begun.isEmpty() ? Optional.empty() : Optional.of(new Picture.Label(Picture.Label.CHAPTER, begun))));
-        }
-        return List.copyOf(out);
+        return pages.on(paper, foot, MARGIN, width(), chapters);
     }
 
     /** White paper, so that a page has its own size wherever it is shown. */
     public static Picture sheet(Paper paper) {
-        return new Picture.Shape(List.of(Path.rectangle(Box.of(paper.width(), paper.height()))), Paint.of(Colour.WHITE), Pen.NONE);
+        return new Picture.Shape(List.of(Path.rectangle(Box.of(paper.width(), paper.height()))), Paint.of(Colour.WHITE), Pen.NONE).tagged(Tag.of(Tag.Role.FURNITURE));
     }
 }
