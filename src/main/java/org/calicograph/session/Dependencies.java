@@ -17,11 +17,12 @@ import org.calicograph.wire.Failure;
  *
  * @param order    every cell behind those that it needs, otherwise in the order of the notebook
  * @param needs    for each cell, those whose names it uses itself
+ * @param users    the same the other way about: for each cell, those that use its names themselves
  * @param problems cells that can't be drawn whatever their text does: a name declared before, or a circle
  */
-record Dependencies(List<String> order, Map<String, Set<String>> needs, Map<String, Failure> problems) {
+record Dependencies(List<String> order, Map<String, Set<String>> needs, Map<String, Set<String>> users, Map<String, Failure> problems) {
 
-    static final Dependencies NONE = new Dependencies(List.of(), Map.of(), Map.of());
+    static final Dependencies NONE = new Dependencies(List.of(), Map.of(), Map.of(), Map.of());
 
     /** @param scans in the order of the notebook */
     static Dependencies of(List<CellScan> scans) {
@@ -51,7 +52,9 @@ record Dependencies(List<String> order, Map<String, Set<String>> needs, Map<Stri
         }
         afterWriters(scans, owners, needs);
         circles(scans, owners, needs, problems);
-        return new Dependencies(ordered(needs), needs, problems);
+        Map<String, Set<String>> users = new HashMap<>();
+        needs.forEach((cell, used) -> used.forEach(need -> users.computeIfAbsent(need, n -> new LinkedHashSet<>()).add(cell)));
+        return new Dependencies(ordered(needs), needs, users, problems);
     }
 
     private static void use(String owner, String by, Set<String> used) {
@@ -81,14 +84,18 @@ record Dependencies(List<String> order, Map<String, Set<String>> needs, Map<Stri
 
     private static void circles(List<CellScan> scans, Map<String, String> owners, Map<String, Set<String>> needs,
                                 Map<String, Failure> problems) {
+        Set<String> caught = caught(needs);
         for (CellScan scan : scans) {
-            Set<String> reached = reach(scan.cell(), needs);
+            if (!caught.contains(scan.cell())) {
+                continue;
+            }
+            Set<String> reached = reach(Set.of(scan.cell()), needs);
             if (!reached.contains(scan.cell())) {
                 continue;
             }
             List<String> circle = new ArrayList<>();
             for (CellScan other : scans) {
-                if (reached.contains(other.cell()) && reach(other.cell(), needs).contains(scan.cell())) {
+                if (reached.contains(other.cell()) && reach(Set.of(other.cell()), needs).contains(scan.cell())) {
                     circle.add(other.cell());
                 }
             }
@@ -107,10 +114,32 @@ record Dependencies(List<String> order, Map<String, Set<String>> needs, Map<Stri
         }
     }
 
-    /** The cells reached by one step or more. */
-    private static Set<String> reach(String from, Map<String, Set<String>> steps) {
+    /** Cells that are in a circle or need one that is: what is left when cells are taken away that need none of the others. */
+    private static Set<String> caught(Map<String, Set<String>> needs) {
+        Map<String, Integer> open = new LinkedHashMap<>();
+        Map<String, List<String>> users = new HashMap<>();
+        needs.forEach((cell, used) -> {
+            open.put(cell, used.size());
+            used.forEach(need -> users.computeIfAbsent(need, n -> new ArrayList<>()).add(cell));
+        });
+        List<String> free = new ArrayList<>(open.keySet().stream().filter(cell -> open.get(cell) == 0).toList());
+        while (!free.isEmpty()) {
+            String cell = free.remove(free.size() - 1);
+            open.remove(cell);
+            users.getOrDefault(cell, List.of()).forEach(user -> {
+                if (open.merge(user, -1, Integer::sum) == 0) {
+                    free.add(user);
+                }
+            });
+        }
+        return open.keySet();
+    }
+
+    /** The cells reached from any of these by one step or more. */
+    private static Set<String> reach(Collection<String> from, Map<String, Set<String>> steps) {
         Set<String> reached = new LinkedHashSet<>();
-        List<String> open = new ArrayList<>(steps.getOrDefault(from, Set.of()));
+        List<String> open = new ArrayList<>();
+        from.forEach(cell -> open.addAll(steps.getOrDefault(cell, Set.of())));
         while (!open.isEmpty()) {
             String next = open.remove(open.size() - 1);
             if (reached.add(next)) {
@@ -140,16 +169,15 @@ record Dependencies(List<String> order, Map<String, Set<String>> needs, Map<Stri
 
     /** The cells that these need, directly or through others; these themselves only where they need one another. */
     Set<String> needed(Collection<String> cells) {
-        Set<String> all = new LinkedHashSet<>();
-        cells.forEach(cell -> all.addAll(reach(cell, needs)));
-        return all;
+        return reach(cells, needs);
     }
 
-    /** The cells that need this one, directly or through others. */
+    /** The cells that need this one, directly or through others, in order. */
     Set<String> dependents(String cell) {
+        Set<String> reached = reach(Set.of(cell), users);
         Set<String> all = new LinkedHashSet<>();
-        for (String other : order) {
-            if (!other.equals(cell) && reach(other, needs).contains(cell)) {
+        for (String other : reached.isEmpty() ? List.<String>of() : order) {
+            if (!other.equals(cell) && reached.contains(other)) {
                 all.add(other);
             }
         }

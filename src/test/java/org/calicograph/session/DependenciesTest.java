@@ -67,4 +67,53 @@ class DependenciesTest {
         assertThat(graph.problems().get("p")).isEqualTo(new Failure.InCircle(List.of("p", "q"), List.of("a", "b")));
         assertThat(graph.order()).containsExactlyInAnyOrder("p", "q", "r", "s");
     }
+
+    /** By a second road: powers of the table of who needs whom, on random notebooks with and without circles. */
+    @Test
+    void dependents_needs_and_circles_are_those_of_the_closed_table() {
+        java.util.Random random = new java.util.Random(8);
+        int circles = 0;
+        for (int t = 0; t < 300; t++) {
+            int n = 2 + random.nextInt(9);
+            String[] cells = new String[n];
+            boolean[][] far = new boolean[n][n];
+            boolean forward = t % 2 == 0;
+            for (int i = 0; i < n; i++) {
+                StringBuilder reads = new StringBuilder();
+                for (int j = 0; j < n; j++) {
+                    if (i != j && (forward ? j < i : true) && random.nextInt(n) == 0) {
+                        far[i][j] = true;
+                        reads.append(" a").append(j);
+                    }
+                }
+                cells[i] = "c" + i + ": a" + i + " <" + reads;
+            }
+            Dependencies graph = of(cells);
+            for (int k = 0; k < n; k++) {
+                for (int i = 0; i < n; i++) {
+                    for (int j = 0; j < n; j++) {
+                        far[i][j] |= far[i][k] && far[k][j];
+                    }
+                }
+            }
+            for (int i = 0; i < n; i++) {
+                List<String> needed = new java.util.ArrayList<>();
+                List<String> dependents = new java.util.ArrayList<>();
+                for (int j = 0; j < n; j++) {
+                    if (far[i][j]) {
+                        needed.add("c" + j);
+                    }
+                    if (far[j][i] && j != i) {
+                        dependents.add("c" + j);
+                    }
+                }
+                assertThat(graph.needed(List.of("c" + i))).containsExactlyInAnyOrderElementsOf(needed);
+                assertThat(graph.dependents("c" + i)).containsExactlyInAnyOrderElementsOf(dependents);
+                assertThat(graph.dependents("c" + i).stream().map(graph.order()::indexOf)).isSorted();
+                assertThat(graph.problems().containsKey("c" + i)).isEqualTo(far[i][i]);
+                circles += far[i][i] ? 1 : 0;
+            }
+        }
+        assertThat(circles).isGreaterThan(100);
+    }
 }
