@@ -19,7 +19,7 @@ record Cover(Booklet booklet, SewingPlan plan, Difficulty difficulty) {
         flow.space(0.12);
         flow.centred(booklet.size() + " finished", 0.19, false);
         flow.space(0.35);
-        flow.picture(PatchworkPicture.of(booklet.quilt()), flow.room() - 1.75, "");
+        flow.picture(Described.quilt(booklet.quilt(), booklet.size(), PatchworkPicture.of(booklet.quilt())), flow.room() - 1.75, "");
         flow.space(0.05);
         flow.centred(blocks(), 0.16, false);
         flow.space(0.06);

@@ -44,7 +44,7 @@ record CuttingPages(Booklet booklet, Cutting cutting) {
             Table strips = f.strips(rules);
             flow.heading(f.name() + ": " + f.yardage().asked(rules), Math.min(flow.height(strips) + flow.height(pieces) + 2.9, flow.page() - 1));
             flow.table(strips, true);
-            flow.picture(LayoutPicture.of(f.layout(), f.fabric().colour(), rules::text, f::cutsWithin), 4.6, f.caption(rules));
+            flow.picture(Described.layout(f, rules, LayoutPicture.of(f.layout(), f.fabric().colour(), rules::text, f::cutsWithin)), 4.6, f.caption(rules));
             flow.table(pieces, true);
         }
         flow.heading("Labels for the piles", 1.6);
@@ -56,7 +56,7 @@ record CuttingPages(Booklet booklet, Cutting cutting) {
         List<PageFlow.Figure> all = new ArrayList<>();
         for (FabricCut f : cutting.fabrics()) {
             for (Piece p : f.pieces()) {
-                all.add(new PageFlow.Figure(label(p), "", ""));
+                all.add(new PageFlow.Figure(Described.label(p, label(p)), "", ""));
             }
         }
         return all;

@@ -42,7 +42,7 @@ record FinishingPages(Booklet booklet, Finishing finishing) {
         flow.caution(CAUTION + " " + SewingPlan.CAUTION);
         double height = 2.6;
         flow.heading("Label, for the back of the quilt or the wall beside it", height + 0.1);
-        flow.picture(label(booklet.quilt().title(), booklet.size(), height), height, "");
+        flow.picture(Described.card(label(booklet.quilt().title(), booklet.size(), height)), height, "");
     }
 
     private String binding() {

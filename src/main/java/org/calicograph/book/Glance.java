@@ -31,7 +31,7 @@ record Glance(Booklet booklet, Cutting cutting, SewingPlan plan, Finishing finis
         flow.heading("Fabric", 1.5);
         List<PageFlow.Figure> swatches = new ArrayList<>();
         for (FabricCut f : cutting.fabrics()) {
-            swatches.add(new PageFlow.Figure(swatch(f), f.name(), "buy " + f.yardage().asked(rules)));
+            swatches.add(new PageFlow.Figure(Described.swatch(f, swatch(f)), f.name(), "buy " + f.yardage().asked(rules)));
         }
         flow.grid(Math.max(4, Math.min(6, swatches.size())), 0.7, swatches);
         Table key = Table.of("Fabric", "Fabric", "Buy", "Pieces", "What it is for");
@@ -53,7 +53,7 @@ record Glance(Booklet booklet, Cutting cutting, SewingPlan plan, Finishing finis
     /** A page of lines alone. */
     void setColouring(PageFlow flow) {
         flow.heading("To colour in", 5.5);
-        flow.picture(lines(), flow.page() - 1, "Copy this page before you colour it; letters of the fabrics can stand where no colours are at hand.");
+        flow.picture(Described.lines(booklet.quilt().top().patches().size(), lines()), flow.page() - 1, "Copy this page before you colour it; letters of the fabrics can stand where no colours are at hand.");
     }
 
     private Picture lines() {

@@ -10,6 +10,7 @@ import org.calicograph.drawing.Exhibit;
 import org.calicograph.drawing.Paper;
 import org.calicograph.drawing.writing.PdfWriter;
 import org.calicograph.drawing.Picture;
+import org.calicograph.drawing.Tag;
 import org.calicograph.measure.Length;
 import org.calicograph.show.DraftPicture;
 
@@ -52,7 +53,7 @@ public record Handout(Draft draft, Paper paper) implements Drawable {
         for (int i = 0; i < draft.steps().size(); i++) {
             Step step = draft.steps().get(i);
             String used = step.used().isEmpty() ? "" : " Uses " + String.join(", ", step.used()) + ".";
-            panels.add(new PageFlow.Figure(DraftPicture.step(draft, i), "Step " + (i + 1), step.words() + used));
+            panels.add(new PageFlow.Figure(DraftPicture.step(draft, i).tagged(Tag.of(Tag.Role.FIGURE, "The draft after step " + (i + 1) + " of " + draft.steps().size())), "Step " + (i + 1), step.words() + used));
         }
         flow.grid(2, 3.2, panels);
         return flow.pages();

@@ -71,8 +71,8 @@ record SewingPages(SewingPlan plan, CuttingRules rules) {
     }
 
     private List<PageFlow.Figure> whole(Stage s) {
-        return List.of(new PageFlow.Figure(s.exploded(), "", size(s.work().width(), s.work().height()) + " finished, drawn apart"),
-                new PageFlow.Figure(s.pressed(), "", s.pressing().conflicts().isEmpty() ? "press as the arrows point; the seams nest"
+        return List.of(new PageFlow.Figure(Described.apart(s, s.exploded()), "", size(s.work().width(), s.work().height()) + " finished, drawn apart"),
+                new PageFlow.Figure(Described.pressed(s, s.pressed()), "", s.pressing().conflicts().isEmpty() ? "press as the arrows point; the seams nest"
                         : "press as the arrows point"));
     }
 
@@ -91,7 +91,7 @@ record SewingPages(SewingPlan plan, CuttingRules rules) {
         for (Chain c : s.chains()) {
             String seam = c.sample().kind() == SeamKind.STRAIGHT ? "" : "; " + c.sample().kind() + (c.how().isEmpty() ? "" : ": " + c.how());
             String size = c.finished().map(f -> f.withSeams(rules.seam())).map(f -> "; " + size(f.width(), f.height())).orElse("");
-            steps.add(new PageFlow.Figure(drawn.get(c.number() - 1), c.name() + " = " + c.what(), "make " + c.times() + size + seam));
+            steps.add(new PageFlow.Figure(Described.step(c, drawn.get(c.number() - 1)), c.name() + " = " + c.what(), "make " + c.times() + size + seam));
         }
         return steps;
     }
@@ -105,7 +105,7 @@ record SewingPages(SewingPlan plan, CuttingRules rules) {
         flow.heading(name + ": lay " + l.count(), 4.6);
         flow.paragraph(Laying.ORDER);
         flow.caution(Laying.CAUTION);
-        flow.picture(l.laying().placement(), 4.8, "the order in which the shapes are laid; the sheets at the end have it at full size");
+        flow.picture(Described.placement(name, l.laying().table().rows().size(), l.laying().placement()), 4.8, "the order in which the shapes are laid; the sheets at the end have it at full size");
         Table order = l.laying().table();
         Table shorter = Table.of(order.title(), "Order", "Shape", "Fabric");
         for (List<Table.Entry> row : order.rows()) {

@@ -12,7 +12,9 @@ import org.calicograph.drawing.Paint;
 import org.calicograph.drawing.Paper;
 import org.calicograph.drawing.Pen;
 import org.calicograph.drawing.Picture;
+import org.calicograph.drawing.Said;
 import org.calicograph.drawing.Table;
+import org.calicograph.drawing.Tag;
 import org.calicograph.geometry.Box;
 import org.calicograph.geometry.Path;
 import org.calicograph.geometry.Point;
@@ -84,7 +86,7 @@ public record Exhibition(String title, String when, List<ShowEntry> entries, Pap
         List<PageFlow.Figure> figures = new ArrayList<>();
         for (int i = 0; i < entries.size(); i++) {
             ShowEntry e = entries.get(i);
-            figures.add(new PageFlow.Figure(pictureOf(e, i + 1), (i + 1) + "  " + e.title(), e.maker() + ", " + e.size() + (e.words().isEmpty() ? "" : ". " + e.words())));
+            figures.add(new PageFlow.Figure(pictureOf(e, i + 1).tagged(Tag.of(Tag.Role.FIGURE, described(e))), (i + 1) + "  " + e.title(), e.maker() + ", " + e.size() + (e.words().isEmpty() ? "" : ". " + e.words())));
         }
         flow.grid(2, 2.6, figures);
         return new Sheaf(title + ", catalogue", paper, flow.pages());
@@ -93,6 +95,10 @@ public record Exhibition(String title, String when, List<ShowEntry> entries, Pap
     /** The quilt, or what stands for it. */
     static Picture pictureOf(ShowEntry e, int number) {
         return e.picture().orElseGet(() -> blank(e, number));
+    }
+
+    private static String described(ShowEntry e) {
+        return e.picture().map(p -> Said.of("The quilt " + e.title(), p)).orElse("In place of a drawing, a plain sheet in the shape of the quilt " + e.title() + " with its number");
     }
 
     /** What stands for a quilt of which there is no drawing: its size, and its number. */

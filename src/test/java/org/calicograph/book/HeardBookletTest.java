@@ -8,6 +8,8 @@ import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
@@ -53,8 +55,28 @@ class HeardBookletTest {
         assertThat(heard.parts()).filteredOn(p -> p.text().equals("Take care")).hasSizeGreaterThan(2).allMatch(p -> p.within().equals(List.of("Document", "Div")));
         Map<Integer, List<String>> drawings = new java.util.TreeMap<>();
         heard.parts().stream().filter(p -> p.type().equals("Figure")).forEach(p -> drawings.computeIfAbsent(p.page(), n -> new ArrayList<>()).add(p.alt()));
-        assertThat(drawings.get(1)).hasSize(1);
+        assertThat(drawings.get(1)).hasSize(1).allMatch(a -> a.startsWith("The quilt Oyster Beds, ") && a.contains("sash, "));
         assertThat(drawings).hasSizeGreaterThan(8);
+    }
+
+    /** Reckoned from the quilt itself: as many pieces are said to be cut from a cloth as there are patches of it. */
+    @Test
+    void a_layout_says_how_many_pieces_are_cut_from_what() {
+        Map<String, Integer> patches = new java.util.TreeMap<>();
+        quilt().top().patches().forEach(p -> patches.merge(p.fabric().name(), 1, Integer::sum));
+        Map<String, Integer> told = new java.util.TreeMap<>();
+        List<Heard.Part> parts = Heard.of(Booklet.of(quilt()).only(Part.CUTTING).pdf()).parts();
+        for (Heard.Part p : parts) {
+            Matcher layout = Pattern.compile("How it is laid and cut from ([a-z ]+): .* in of cloth, .* usable width\\. Cut from it: (.*)").matcher(p.alt());
+            if (layout.matches()) {
+                Matcher piece = Pattern.compile("(\\d+) [A-Z]+").matcher(layout.group(2));
+                while (piece.find()) {
+                    told.merge(layout.group(1), Integer.parseInt(piece.group(1)), Integer::sum);
+                }
+            }
+        }
+        assertThat(told).isEqualTo(patches);
+        assertThat(parts.stream().filter(p -> p.alt().startsWith("A label to cut out: ")).count()).isEqualTo(parts.stream().filter(p -> p.type().equals("TD") && p.text().matches("[A-Z]{1,2}")).count());
     }
 
     /** Her tables: what is heard under each column is the plan's own, row by row. */
