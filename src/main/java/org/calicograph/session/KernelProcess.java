@@ -11,6 +11,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.MessageDigest;
 import java.security.SecureRandom;
+import java.time.Duration;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
@@ -38,6 +39,8 @@ final class KernelProcess {
 
     private static final String[] DESK_JARS = {"javafx", "richtextfx", "reactfx", "undofx", "flowless", "wellbehavedfx",
         "controlsfx", "testfx", "openjfx-monocle"};
+
+    private static final Duration LAST_WORDS = Duration.ofSeconds(1);
 
     private final Process process;
     private final ServerSocket door;
@@ -71,8 +74,8 @@ final class KernelProcess {
             // It has ended already; the thread that waits for it will say so.
         }
         thread("door", this::open);
-        thread("words", this::listenToErrors);
-        thread("end", this::awaitEnd);
+        Thread words = thread("words", this::listenToErrors);
+        thread("end", () -> awaitEnd(words));
     }
 
     private static List<String> java(SessionOptions options) {
@@ -124,10 +127,11 @@ final class KernelProcess {
         return String.join(File.pathSeparator, kept);
     }
 
-    private void thread(String name, Runnable work) {
+    private Thread thread(String name, Runnable work) {
         Thread thread = new Thread(work, "kernel " + process.pid() + " " + name);
         thread.setDaemon(true);
         thread.start();
+        return thread;
     }
 
     /** Lets in the two sockets that know the token; a stranger is sent away and holds nobody up. */
@@ -216,10 +220,12 @@ final class KernelProcess {
         }
     }
 
-    private void awaitEnd() {
+    private void awaitEnd(Thread words) {
         int code = -1;
         try {
             code = process.waitFor();
+            // Its last words may still be on their way; what it started may keep their stream open, so not for long.
+            words.join(LAST_WORDS.toMillis());
         } catch (InterruptedException e) {
             process.destroyForcibly();
         }
