@@ -312,6 +312,27 @@ class DeskByHandTest {
         }
     }
 
+    @Test
+    void what_is_offered_never_covers_the_line_that_is_written_high_or_low_on_the_screen() throws Exception {
+        try (Evening evening = trusted(Cell.code("a1", "S"), Cell.prose("p1", "Words.\n\n".repeat(16)), Cell.code("a2", "S"))) {
+            evening.until("it can be asked", () -> evening.words("ready").strip().equals("ready"));
+            boolean above = false;
+            for (String cell : List.of("a1", "a2")) {
+                evening.write(cell);
+                evening.keys(KeyCode.CONTROL, KeyCode.SPACE);
+                evening.until("they are offered", () -> suggestions().contains("Setting"));
+                double[] popup = Evening.onFx(() -> Window.getWindows().stream().filter(w -> w.isShowing() && w.getScene().getRoot().lookup("#suggestions") != null)
+                        .map(w -> new double[] {w.getY(), w.getY() + w.getHeight()}).findFirst().orElseThrow());
+                double[] caret = Evening.onFx(() -> ((org.calicograph.desk.code.CodeEditor) evening.scene().lookup("#code-" + cell)).caretOnScreen());
+                assertThat(popup[0] >= caret[1] - 1 || popup[1] <= caret[2] + 1).as("from %s to %s beside a line from %s to %s", popup[0], popup[1], caret[2], caret[1]).isTrue();
+                above |= popup[1] <= caret[2] + 1;
+                evening.shot("offered-" + cell);
+                evening.keys(KeyCode.ESCAPE);
+            }
+            assertThat(above).as("the low line has its list above it").isTrue();
+        }
+    }
+
     private static String suggestions() {
         return Window.getWindows().stream().filter(Window::isShowing).map(w -> w.getScene().getRoot().lookup("#suggestions"))
                 .filter(n -> n instanceof ListView).map(n -> ((ListView<?>) n).getItems().toString()).collect(Collectors.joining());
