@@ -67,6 +67,7 @@ public final class TableGrid extends VBox {
         view.setMinHeight(USE_PREF_SIZE);
         view.setColumnResizePolicy(TableView.UNCONSTRAINED_RESIZE_POLICY);
         view.widthProperty().addListener((all, before, now) -> arrange(table, now.doubleValue()));
+        title.fontProperty().addListener((all, before, now) -> arrange(table, view.getWidth()));
         view.getSelectionModel().setSelectionMode(SelectionMode.MULTIPLE);
         view.setPlaceholder(new Label("The table has no rows."));
         view.setAccessibleText("Table " + table.title() + ", " + table.rows().size() + (table.rows().size() == 1 ? " row" : " rows"));
