@@ -37,12 +37,11 @@ final class PdfTitle {
         return """
                 <?xpacket begin="\ufeff" id="W5M0MpCehiHzreSzNTczkc9d"?>
                 <x:xmpmeta xmlns:x="adobe:ns:meta/"><rdf:RDF xmlns:rdf="http://www.w3.org/1999/02/22-rdf-syntax-ns#">
-                <rdf:Description rdf:about="" xmlns:dc="http://purl.org/dc/elements/1.1/" xmlns:pdf="http://ns.adobe.com/pdf/1.3/">
+                <rdf:Description rdf:about="" xmlns:dc="http://purl.org/dc/elements/1.1/">
                 <dc:format>application/pdf</dc:format>
                 <dc:language><rdf:Bag><rdf:li>en</rdf:li></rdf:Bag></dc:language>
                 <dc:title><rdf:Alt><rdf:li xml:lang="x-default">%s</rdf:li></rdf:Alt></dc:title>
-                <pdf:Producer>%s</pdf:Producer>
                 </rdf:Description></rdf:RDF></x:xmpmeta>
-                <?xpacket end="w"?>""".formatted(new SvgText().escaped(title), MAKER);
+                <?xpacket end="w"?>""".formatted(new SvgText().escaped(title));
     }
 }
