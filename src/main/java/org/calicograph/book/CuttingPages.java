@@ -6,7 +6,6 @@ import org.calicograph.book.page.PageFlow;
 import org.calicograph.colour.Colour;
 import org.calicograph.cutting.Cutting;
 import org.calicograph.cutting.FabricCut;
-import org.calicograph.cutting.layout.LayoutPicture;
 import org.calicograph.cutting.pieces.CuttingRules;
 import org.calicograph.cutting.pieces.Piece;
 import org.calicograph.drawing.Paint;
@@ -44,7 +43,7 @@ record CuttingPages(Booklet booklet, Cutting cutting) {
             Table strips = f.strips(rules);
             flow.heading(f.name() + ": " + f.yardage().asked(rules), Math.min(flow.height(strips) + flow.height(pieces) + 2.9, flow.page() - 1));
             flow.table(strips, true);
-            flow.picture(Described.layout(f, rules, LayoutPicture.of(f.layout(), f.fabric().colour(), rules::text, f::cutsWithin)), 4.6, f.caption(rules));
+            flow.picture(Described.layout(f, rules, f.picture(rules)), 4.6, f.caption(rules));
             flow.table(pieces, true);
         }
         flow.heading("Labels for the piles", 1.6);

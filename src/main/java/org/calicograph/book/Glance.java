@@ -53,7 +53,7 @@ record Glance(Booklet booklet, Cutting cutting, SewingPlan plan, Finishing finis
     /** A page of lines alone. */
     void setColouring(PageFlow flow) {
         flow.heading("To colour in", 5.5);
-        flow.picture(Described.lines(booklet.quilt().top().patches().size(), lines()), flow.page() - 1, "Copy this page before you colour it; letters of the fabrics can stand where no colours are at hand.");
+        flow.picture(Described.lines(booklet.quilt().top().patchCount(), lines()), flow.page() - 1, "Copy this page before you colour it; letters of the fabrics can stand where no colours are at hand.");
     }
 
     private Picture lines() {

@@ -66,7 +66,7 @@ public record Templates(String title, List<Template> templates, Paper paper, boo
         List<Template> all = new ArrayList<>();
         for (Piece p : pieces) {
             boolean turned = p.method() instanceof CutMethod.Laid laid && !laid.turnUnder().isZero();
-            if (p.method() instanceof CutMethod.Template || p.method() instanceof CutMethod.Laid) {
+            if (!p.isCutByRuler()) {
                 int same = find(first, q -> q.method().getClass() == p.method().getClass() && p.hasShapeOf(q));
                 int mirror = same < 0 ? find(first, q -> q.method().getClass() == p.method().getClass() && p.isMirrorOf(q)) : -1;
                 int at = Math.max(same, mirror);

@@ -173,7 +173,7 @@ public record Cutting(String title, Source source, CuttingRules rules, List<Fabr
         parts.add(Exhibit.of(shopping()));
         parts.add(Exhibit.words(assumptions() + "\n" + CAUTION));
         for (FabricCut f : fabrics) {
-            parts.addAll(((Exhibit.Several) f.list(rules)).parts());
+            parts.addAll(f.list(rules).parts());
         }
         return new Exhibit.Several(parts);
     }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.calicograph.drawing.Exhibit;
+import org.calicograph.drawing.Picture;
 import org.calicograph.drawing.Table;
 import org.calicograph.fabric.Fabric;
 import org.calicograph.geometry.Path;
@@ -246,9 +247,13 @@ public record FabricCut(String name, Fabric fabric, List<Piece> pieces, List<Bla
     }
 
     /** What is cut of this cloth, as it is shown in a list: the pieces, the strips, and how they lie. */
-    public Exhibit list(CuttingRules rules) {
-        return Exhibit.several(Exhibit.of(table(rules)), Exhibit.of(strips(rules)),
-                Exhibit.of(LayoutPicture.of(layout, fabric.colour(), rules::text, this::cutsWithin), caption(rules)));
+    public Exhibit.Several list(CuttingRules rules) {
+        return new Exhibit.Several(List.of(Exhibit.of(table(rules)), Exhibit.of(strips(rules)), Exhibit.of(picture(rules), caption(rules))));
+    }
+
+    /** How the blanks lie on the cloth, parted into their pieces. */
+    public Picture picture(CuttingRules rules) {
+        return LayoutPicture.of(layout, fabric.colour(), rules::text, this::cutsWithin);
     }
 
     /** Which parts a long piece is joined from before it is cut, in words; empty for others. */
@@ -277,8 +282,9 @@ public record FabricCut(String name, Fabric fabric, List<Piece> pieces, List<Bla
     }
 
     private String count(Piece p) {
-        int runs = p.method().runs(p.count(), fabric.usableWidth()).size();
-        int most = p.method().runs(p.count(), fabric.usableWidth()).get(0).pieces();
+        List<CutMethod.Run> all = p.method().runs(p.count(), fabric.usableWidth());
+        int runs = all.size();
+        int most = all.get(0).pieces();
         if (p.method() instanceof CutMethod.Strips || !p.isCutByRuler() && most > 1) {
             String strips = runs + (runs == 1 ? " strip" : " strips");
             return strips + (most == 1 ? ", " : (runs == 1 ? " of " : " of up to ") + most + ", ");

@@ -51,9 +51,9 @@ record Dependencies(List<String> order, Map<String, Set<String>> needs, Map<Stri
             needs.put(scan.cell(), used);
         }
         afterWriters(scans, owners, needs);
-        circles(scans, owners, needs, problems);
         Map<String, Set<String>> users = new HashMap<>();
         needs.forEach((cell, used) -> used.forEach(need -> users.computeIfAbsent(need, n -> new LinkedHashSet<>()).add(cell)));
+        circles(scans, owners, needs, caught(needs, users), problems);
         return new Dependencies(ordered(needs), needs, users, problems);
     }
 
@@ -82,9 +82,9 @@ record Dependencies(List<String> order, Map<String, Set<String>> needs, Map<Stri
         }
     }
 
-    private static void circles(List<CellScan> scans, Map<String, String> owners, Map<String, Set<String>> needs,
+    /** @param caught cells that are in a circle or need one that is */
+    private static void circles(List<CellScan> scans, Map<String, String> owners, Map<String, Set<String>> needs, Set<String> caught,
                                 Map<String, Failure> problems) {
-        Set<String> caught = caught(needs);
         for (CellScan scan : scans) {
             if (!caught.contains(scan.cell())) {
                 continue;
@@ -115,18 +115,14 @@ record Dependencies(List<String> order, Map<String, Set<String>> needs, Map<Stri
     }
 
     /** Cells that are in a circle or need one that is: what is left when cells are taken away that need none of the others. */
-    private static Set<String> caught(Map<String, Set<String>> needs) {
+    private static Set<String> caught(Map<String, Set<String>> needs, Map<String, Set<String>> users) {
         Map<String, Integer> open = new LinkedHashMap<>();
-        Map<String, List<String>> users = new HashMap<>();
-        needs.forEach((cell, used) -> {
-            open.put(cell, used.size());
-            used.forEach(need -> users.computeIfAbsent(need, n -> new ArrayList<>()).add(cell));
-        });
+        needs.forEach((cell, used) -> open.put(cell, used.size()));
         List<String> free = new ArrayList<>(open.keySet().stream().filter(cell -> open.get(cell) == 0).toList());
         while (!free.isEmpty()) {
             String cell = free.remove(free.size() - 1);
             open.remove(cell);
-            users.getOrDefault(cell, List.of()).forEach(user -> {
+            users.getOrDefault(cell, Set.of()).forEach(user -> {
                 if (open.merge(user, -1, Integer::sum) == 0) {
                     free.add(user);
                 }

@@ -1,7 +1,9 @@
 package org.calicograph.cutting.layout;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.function.Function;
 import org.calicograph.drawing.Paint;
 import org.calicograph.drawing.Pen;
@@ -61,11 +63,12 @@ public final class LayoutPicture {
         parts.add(box(new Box(0, 0, width, length)).filled(OFFCUT).outlined(CUT));
         Colour pale = cloth.mixed(Colour.WHITE, 0.25);
         Pen pen = inkOn(pale).equals(INK) ? PART : Pen.of(Colour.WHITE, PART.width());
+        Map<Blank, List<Path>> drawn = new HashMap<>();
         for (Layout.Spot s : layout.spots()) {
             Box b = new Box(s.x().inInches(), s.y().inInches(), s.x().plus(s.taken().across()).inInches(),
                     s.y().plus(s.taken().along()).inInches());
             parts.add(box(b).filled(pale).outlined(CUT));
-            List<Path> cuts = within.apply(s.taken().blank());
+            List<Path> cuts = drawn.computeIfAbsent(s.taken().blank(), within);
             if (!cuts.isEmpty()) {
                 Transform place = (s.taken().turned() ? Transform.turn(Angle.degrees(90)).then(Transform.move(b.width(), 0)) : Transform.IDENTITY).then(Transform.move(b.left(), b.top()));
                 parts.add(new Picture.Shape(cuts.stream().map(cut -> cut.transformed(place)).toList(), Paint.NONE, pen));

@@ -141,31 +141,46 @@ public sealed interface CutMethod {
         }
     }
 
+    /** Traced round a template: no ruler gives its outline. */
+    sealed interface Traced extends CutMethod {
+
+        /** How pieces lie on the strips. */
+        Nesting nesting();
+
+        /** The same where the ends of strips are used so. */
+        Traced ending(Nesting.Ends ends);
+
+        @Override
+        default List<Run> runs(int wanted, Length width) {
+            return nesting().runs(wanted, width);
+        }
+
+        @Override
+        default List<Path> drawnOn(Run run, int pieces, Length width) {
+            return nesting().outlines(run, pieces, width);
+        }
+
+        @Override
+        default String lying(int pieces, Length width) {
+            return nesting().words(pieces, width);
+        }
+    }
+
     /**
      * A template, traced on strips.
      *
      * @param reason  why no ruler cut does
      * @param nesting how pieces lie on the strips
      */
-    record Template(String shape, List<Dimension> dimensions, String reason, Nesting nesting) implements CutMethod {
+    record Template(String shape, List<Dimension> dimensions, String reason, Nesting nesting) implements Traced {
         @Override
         public String instruction() {
             return "Cut by template: " + reason + ".";
         }
 
         @Override
-        public List<Run> runs(int wanted, Length width) {
-            return nesting.runs(wanted, width);
-        }
-
-        @Override
-        public List<Path> drawnOn(Run run, int pieces, Length width) {
-            return nesting.outlines(run, pieces, width);
-        }
-
-        @Override
-        public String lying(int pieces, Length width) {
-            return nesting.words(pieces, width);
+        public Traced ending(Nesting.Ends ends) {
+            return new Template(shape, dimensions, reason, nesting.ending(ends));
         }
     }
 
@@ -175,7 +190,7 @@ public sealed interface CutMethod {
      * @param turnUnder the allowance, which is no seam; nothing where raw edges are fused
      * @param nesting   how pieces lie on the strips
      */
-    record Laid(String shape, Length turnUnder, Nesting nesting) implements CutMethod {
+    record Laid(String shape, Length turnUnder, Nesting nesting) implements Traced {
         @Override
         public List<Dimension> dimensions() {
             return List.of();
@@ -188,18 +203,8 @@ public sealed interface CutMethod {
         }
 
         @Override
-        public List<Run> runs(int wanted, Length width) {
-            return nesting.runs(wanted, width);
-        }
-
-        @Override
-        public List<Path> drawnOn(Run run, int pieces, Length width) {
-            return nesting.outlines(run, pieces, width);
-        }
-
-        @Override
-        public String lying(int pieces, Length width) {
-            return nesting.words(pieces, width);
+        public Traced ending(Nesting.Ends ends) {
+            return new Laid(shape, turnUnder, nesting.ending(ends));
         }
     }
 }

@@ -32,7 +32,7 @@ public record Piece(String letter, Fabric fabric, Region finished, CutMethod met
 
     /** True if no template is needed. */
     public boolean isCutByRuler() {
-        return !(method instanceof CutMethod.Template || method instanceof CutMethod.Laid);
+        return !(method instanceof CutMethod.Traced);
     }
 
     /** The cutting line, with the seam allowance on; a shape to be laid on a ground has its own allowance instead. */
@@ -45,8 +45,7 @@ public record Piece(String letter, Fabric fabric, Region finished, CutMethod met
 
     /** The same, traced on strips whose ends are used so; if it is cut by ruler, the same. */
     public Piece nested(Nesting.Ends ends) {
-        CutMethod other = method instanceof CutMethod.Template t ? new CutMethod.Template(t.shape(), t.dimensions(), t.reason(), t.nesting().ending(ends))
-                : method instanceof CutMethod.Laid l ? new CutMethod.Laid(l.shape(), l.turnUnder(), l.nesting().ending(ends)) : method;
+        CutMethod other = method instanceof CutMethod.Traced traced ? traced.ending(ends) : method;
         return new Piece(letter, fabric, finished, other, patches, notches);
     }
 

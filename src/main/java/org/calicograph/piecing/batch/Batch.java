@@ -78,6 +78,16 @@ public record Batch(String name, List<Cut> cuts, int yield, Optional<Size> trimT
         return cuts.stream().map(c -> c.area().times(c.count())).reduce(Area.ZERO, Area::plus).times(batches(units));
     }
 
+    /** The same in words, to the nearest square inch or square centimetre. */
+    String area(int units, CuttingRules rules) {
+        return rules.isMetric() ? Math.round(cloth(units).inSquareMetres() * 10_000) + " sq cm" : Math.round(cloth(units).squareInches()) + " sq in";
+    }
+
+    /** Words as they begin a sentence. */
+    static String begun(String words) {
+        return Character.toUpperCase(words.charAt(0)) + words.substring(1);
+    }
+
     /** How many pieces are laid under the needle for so many units. */
     public int pieces(int units) {
         return batches(units) * cuts.stream().mapToInt(c -> c.count() * c.parts()).sum();

@@ -13,7 +13,7 @@ import org.calicograph.measure.Length;
  * A small pieced unit that quilters sew in more ways than one, some of them several at a time. All sizes follow from geometry: a finished triangle is what is left of
  * the cut one when a seam allowance is taken off each of its sides.
  */
-public sealed interface BatchUnit extends Drawable permits HalfSquares, QuarterSquares, Geese, FlippedCorners, SquareInSquare {
+public sealed interface BatchUnit extends Drawable permits BatchUnit.Square, Geese {
 
     /** The name of the unit. */
     String name();
@@ -54,18 +54,18 @@ public sealed interface BatchUnit extends Drawable permits HalfSquares, QuarterS
         CuttingRules rules = CuttingRules.usual();
         Batch least = leastCloth(units, rules);
         Batch fewest = fewestPieces(units, rules);
-        Table table = Table.of(name().substring(0, 1).toUpperCase(java.util.Locale.ROOT) + name().substring(1) + ": " + units + ", " + rules.exact(width()) + " x " + rules.exact(height()) + " finished", "Way", "A batch gives", "Cut", "Exact",
+        Table table = Table.of(Batch.begun(name()) + ": " + units + ", " + rules.exact(width()) + " x " + rules.exact(height()) + " finished", "Way", "A batch gives", "Cut", "Exact",
                 "Trim to", "Cloth", "Over", "Chosen for");
         for (Batch b : ways(rules)) {
             String chosen = b.equals(least) && b.equals(fewest) ? "least cloth, fewest pieces" : b.equals(least) ? "least cloth" : b.equals(fewest) ? "fewest pieces" : "";
             table = table.row(b.name(), b.yield(), b.words(units, cloths(), rules), exact(b, rules),
                     b.trimTo().map(t -> rules.text(t.width()) + " x " + rules.text(t.height())).orElse(""),
-                    Math.round(b.cloth(units).squareInches() * (rules.isMetric() ? 6.4516 : 1)) + (rules.isMetric() ? " sq cm" : " sq in"), b.over(units) == 0 ? "" : b.over(units) + " over", chosen);
+                    b.area(units, rules), b.over(units) == 0 ? "" : b.over(units) + " over", chosen);
         }
         StringBuilder words = new StringBuilder();
         String print = "";
         for (Batch b : ways(rules)) {
-            words.append(b.name().substring(0, 1).toUpperCase(java.util.Locale.ROOT)).append(b.name().substring(1)).append(": ").append(b.steps()).append(b.print().equals(print) ? "" : " " + b.print())
+            words.append(Batch.begun(b.name())).append(": ").append(b.steps()).append(b.print().equals(print) ? "" : " " + b.print())
                     .append(b.bias() ? " The outer edges lie on the bias: handle them as little as you can." : "").append('\n');
             print = b.print();
         }
@@ -79,6 +79,23 @@ public sealed interface BatchUnit extends Drawable permits HalfSquares, QuarterS
     @Override
     default Exhibit show() {
         return made(24);
+    }
+
+    /** A unit that is as high as wide. */
+    sealed interface Square extends BatchUnit permits HalfSquares, QuarterSquares, FlippedCorners, SquareInSquare {
+
+        /** Finished. */
+        Length side();
+
+        @Override
+        default Length width() {
+            return side();
+        }
+
+        @Override
+        default Length height() {
+            return side();
+        }
     }
 
     /** @throws IllegalArgumentException if a finished size is not above 0 */

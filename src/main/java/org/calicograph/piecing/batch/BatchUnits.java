@@ -123,15 +123,10 @@ public record BatchUnits(String title, CuttingRules rules, List<Found> found) im
             Batch few = f.unit().fewestPieces(f.count(), rules);
             Batch least = f.unit().leastCloth(f.count(), rules);
             table = table.row(f.unit().name(), rules.exact(f.unit().width()) + " x " + rules.exact(f.unit().height()), f.count(), few.name(), few.words(f.count(), f.cloths(), rules),
-                    few.trimTo().map(t -> rules.text(t.width()) + " x " + rules.text(t.height())).orElse(""), area(few, f.count()),
-                    few.equals(least) ? "the same" : least.name() + ", " + area(least, f.count()));
+                    few.trimTo().map(t -> rules.text(t.width()) + " x " + rules.text(t.height())).orElse(""), few.area(f.count(), rules),
+                    few.equals(least) ? "the same" : least.name() + ", " + least.area(f.count(), rules));
         }
         return table;
-    }
-
-    private String area(Batch batch, int units) {
-        double inches = batch.cloth(units).squareInches();
-        return rules.isMetric() ? Math.round(inches * 6.4516) + " sq cm" : Math.round(inches) + " sq in";
     }
 
     @Override
@@ -144,8 +139,7 @@ public record BatchUnits(String title, CuttingRules rules, List<Found> found) im
         for (Found f : found) {
             Batch few = f.unit().fewestPieces(f.count(), rules);
             if (told.add(f.unit().name() + few.name())) {
-                String name = f.unit().name() + ", " + few.name();
-                steps.append(name.substring(0, 1).toUpperCase(java.util.Locale.ROOT)).append(name.substring(1)).append(": ").append(few.steps()).append(' ').append(few.print()).append('\n');
+                steps.append(Batch.begun(f.unit().name())).append(", ").append(few.name()).append(": ").append(few.steps()).append(' ').append(few.print()).append('\n');
             }
         }
         return Exhibit.several(Exhibit.of(table()), Exhibit.words(steps + "These pieces are in the cutting list too, cut singly: cut them one way or the other. Make one batch first and measure it. "

@@ -13,7 +13,7 @@ import org.calicograph.measure.Length;
  * @param corner  the short sides of each triangle
  * @param corners how many corners have one, 1 to 4
  */
-public record FlippedCorners(Length side, Length corner, int corners) implements BatchUnit {
+public record FlippedCorners(Length side, Length corner, int corners) implements BatchUnit.Square {
 
     public FlippedCorners {
         BatchUnit.require("a square with flipped corners", side);
@@ -35,16 +35,6 @@ public record FlippedCorners(Length side, Length corner, int corners) implements
     @Override
     public String name() {
         return "square with " + corners + (corners == 1 ? " corner" : " corners") + " of another cloth";
-    }
-
-    @Override
-    public Length width() {
-        return side;
-    }
-
-    @Override
-    public Length height() {
-        return side;
     }
 
     @Override

@@ -7,7 +7,7 @@ import org.calicograph.cutting.pieces.Dimension;
 import org.calicograph.measure.Length;
 
 /** A square of two half-square triangles. */
-public record HalfSquares(Length side) implements BatchUnit {
+public record HalfSquares(Length side) implements BatchUnit.Square {
 
     public HalfSquares {
         BatchUnit.require("a half-square unit", side);
@@ -21,16 +21,6 @@ public record HalfSquares(Length side) implements BatchUnit {
     @Override
     public String name() {
         return "half-square unit";
-    }
-
-    @Override
-    public Length width() {
-        return side;
-    }
-
-    @Override
-    public Length height() {
-        return side;
     }
 
     @Override

@@ -11,7 +11,7 @@ import org.calicograph.measure.Length;
  *
  * @param three true if those that face each other across are of two more cloths, as in an Ohio star
  */
-public record QuarterSquares(Length side, boolean three) implements BatchUnit {
+public record QuarterSquares(Length side, boolean three) implements BatchUnit.Square {
 
     public QuarterSquares {
         BatchUnit.require("a quarter-square unit", side);
@@ -30,16 +30,6 @@ public record QuarterSquares(Length side, boolean three) implements BatchUnit {
     @Override
     public String name() {
         return three ? "quarter-square unit of three cloths" : "quarter-square unit";
-    }
-
-    @Override
-    public Length width() {
-        return side;
-    }
-
-    @Override
-    public Length height() {
-        return side;
     }
 
     @Override

@@ -7,7 +7,7 @@ import org.calicograph.cutting.pieces.RotaryRules;
 import org.calicograph.measure.Length;
 
 /** A square on its point within another, with four triangles in the corners. */
-public record SquareInSquare(Length side) implements BatchUnit {
+public record SquareInSquare(Length side) implements BatchUnit.Square {
 
     public SquareInSquare {
         BatchUnit.require("a square in a square", side);
@@ -21,16 +21,6 @@ public record SquareInSquare(Length side) implements BatchUnit {
     @Override
     public String name() {
         return "square in a square";
-    }
-
-    @Override
-    public Length width() {
-        return side;
-    }
-
-    @Override
-    public Length height() {
-        return side;
     }
 
     @Override
