@@ -8,7 +8,6 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import org.calicograph.session.CellState;
 import org.calicograph.session.KernelState;
-import org.calicograph.wire.Failure;
 
 /** The line at the foot: what is under the pointer, how far the drawing is, whether there is anything to draw with. */
 final class StatusLine extends HBox {
@@ -77,7 +76,7 @@ final class StatusLine extends HBox {
 
     void progress(Collection<CellState> states, boolean waits) {
         long done = states.stream().filter(s -> s instanceof CellState.Done).count();
-        long held = states.stream().filter(StatusLine::isHeld).count();
+        long held = states.stream().filter(CellState::held).count();
         long failed = states.stream().filter(s -> s instanceof CellState.Failed).count() - held;
         long pending = states.stream().filter(CellState::pending).count();
         long older = states.stream().filter(s -> s instanceof CellState.Stale).count();
@@ -96,10 +95,6 @@ final class StatusLine extends HBox {
             drawing = now;
             tell();
         }
-    }
-
-    private static boolean isHeld(CellState state) {
-        return state instanceof CellState.Failed failed && failed.failure() instanceof Failure.Stopped;
     }
 
     private static void part(StringBuilder words, long count, String what) {

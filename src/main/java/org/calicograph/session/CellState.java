@@ -34,4 +34,9 @@ public sealed interface CellState {
     default boolean pending() {
         return this instanceof Waiting || this instanceof Drawing;
     }
+
+    /** True if its drawing was stopped, or ended, because somebody asked. */
+    default boolean held() {
+        return this instanceof Failed failed && failed.failure() instanceof Failure.Stopped;
+    }
 }

@@ -5,7 +5,6 @@ import java.time.Instant;
 import java.util.Locale;
 import java.util.Optional;
 import org.calicograph.session.CellState;
-import org.calicograph.wire.Failure;
 
 /**
  * How a passage's pin looks and what it says, so that colour is never the only sign: a full pin is current, a hollow
@@ -20,7 +19,7 @@ public record CellMark(String sign, String style, String words) {
     /** @param pin the number of the passage's picture on the wall, if it has one */
     public static CellMark of(CellState state, boolean saved, Optional<Integer> pin, Instant now) {
         String number = pin.map(String::valueOf).orElse("");
-        if (state instanceof CellState.Failed held && held.failure() instanceof Failure.Stopped) {
+        if (state.held()) {
             return new CellMark(number, "pin-older", "held; F8 draws it now");
         } else if (state instanceof CellState.Failed) {
             return new CellMark(number.isEmpty() ? "\u00d7" : number + "\u00d7", "pin-failed", "needs mending");

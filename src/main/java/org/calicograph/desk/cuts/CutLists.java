@@ -16,11 +16,11 @@ import org.calicograph.wire.CutList;
  */
 public final class CutLists {
 
-    private record Known(Exhibit of, CutList list) { }
+    private record Asked(Exhibit of, CompletableFuture<CutList> list) { }
 
     private final Function<String, CompletableFuture<CutList>> ask;
     private final Executor window;
-    private final Map<String, Known> known = new HashMap<>();
+    private final Map<String, Asked> asked = new HashMap<>();
 
     /**
      * @param ask    for the list of a passage, of whoever drew it
@@ -33,7 +33,7 @@ public final class CutLists {
 
     /** The list of a passage, if it is here and this is still what the passage came to. */
     public Optional<CutList> of(String cell, Exhibit now) {
-        return Optional.ofNullable(known.get(cell)).filter(k -> k.of == now).map(Known::list);
+        return Optional.ofNullable(asked.get(cell)).filter(a -> a.of == now && a.list.isDone()).map(a -> a.list.join()).filter(list -> list.why().isEmpty());
     }
 
     /** Tells the list of what a passage came to: at once if it is here, else when it has been reckoned. */
@@ -43,10 +43,12 @@ public final class CutLists {
             then.accept(here.get());
             return;
         }
-        ask.apply(cell).whenCompleteAsync((list, trouble) -> {
-            CutList found = trouble == null ? list : CutList.none("There is no cutting list: " + trouble.getMessage());
-            if (found.why().isEmpty()) {
-                known.put(cell, new Known(now, found));
+        Asked one = asked.compute(cell, (c, before) -> before != null && before.of == now ? before
+                : new Asked(now, ask.apply(c).exceptionally(trouble -> CutList.none("There is no cutting list: " + trouble.getMessage()))));
+        one.list.thenAcceptAsync(found -> {
+            // Where there was none, it is asked for anew.
+            if (!found.why().isEmpty()) {
+                asked.remove(cell, one);
             }
             then.accept(found);
         }, window);
